@@ -1,0 +1,112 @@
+import type { CheckResult } from "../published/row.js";
+
+/** One curve pair or curve of a figure. Numbers are in the units of the figure's axes. */
+export interface Series {
+  readonly name: string;
+  readonly x: readonly number[];
+  /** Hauling: drawn solid. With easing, the dead band between them is tinted. `null` breaks the line. */
+  readonly hauling?: readonly (number | null)[];
+  /** Easing: drawn dashed in the colour of the series. */
+  readonly easing?: readonly (number | null)[];
+  /** A plain curve, for figures that have no direction. */
+  readonly line?: readonly (number | null)[];
+  /** Measured or published points. */
+  readonly points?: readonly (number | null)[];
+  /** The one series that the figure is about; the others are drawn quiet. */
+  readonly highlight?: boolean;
+}
+
+/** A thin labelled rule across the chart: what a hand can hold, a break load. */
+export interface Limit {
+  readonly name: string;
+  readonly value: number;
+  /** Range in which the limit may lie. */
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** One chart; several make small multiples with the same axes. */
+export interface Panel {
+  readonly title: string;
+  readonly series: readonly Series[];
+  readonly limits?: readonly Limit[];
+}
+
+/** An axis: quantity and unit, as the vocabulary file titles it. */
+export interface Axis {
+  readonly title: string;
+  readonly minimum?: number;
+  readonly maximum?: number;
+}
+
+/** A second scale along the top: marks at values of the lower axis. */
+export interface TopScale {
+  readonly title: string;
+  readonly marks: readonly { readonly at: number; readonly label: string }[];
+}
+
+/** A figure as data: any renderer can draw it. */
+export interface Figure {
+  readonly kind: "figure";
+  /** Lower case with hyphens; unique in the notebook. */
+  readonly name: string;
+  /** States the finding, not the axes. */
+  readonly title: string;
+  readonly caption: string;
+  /** The finding and the end values, for a reader without sight. */
+  readonly altText: string;
+  readonly x: Axis;
+  readonly y: Axis;
+  readonly top?: TopScale;
+  readonly panels: readonly Panel[];
+}
+
+/** A table; numbers are printed with three significant figures unless given as text. */
+export interface Table {
+  readonly kind: "table";
+  readonly caption: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly (string | number)[])[];
+}
+
+/** A computed number with its unit and its range. */
+export interface Result {
+  readonly kind: "result";
+  readonly label: string;
+  /** Value as printed, with unit. */
+  readonly text: string;
+  /** Range as printed, or what is assumed. */
+  readonly range?: string;
+}
+
+/** The one sentence that answers the report's question; computed. Markdown. */
+export interface Answer {
+  readonly kind: "answer";
+  readonly text: string;
+}
+
+/** A question to the reader with its computed answer, folded. Markdown. */
+export interface Question {
+  readonly kind: "question";
+  readonly question: string;
+  readonly answer: string;
+}
+
+/** Comparisons with expected values. */
+export interface Checks {
+  readonly kind: "checks";
+  readonly title: string;
+  readonly results: readonly CheckResult[];
+}
+
+/** Whatever a cell can show on a report page. */
+export type Shown = Figure | Table | Result | Answer | Question | Checks;
+
+/** Jupyter media type under which a shown thing travels to the report build. */
+export const shownMediaType = "application/vnd.haulbook.shown+json";
+
+/** Media type of a figure: plotly's own, with the figure itself under the key `haulbook`. */
+export const figureMediaType = "application/vnd.plotly.v1+json";
+
+/** Environment variable that the build sets: outputs travel as data instead of showing themselves. */
+export const dataModeVariable = "HAULBOOK_OUTPUT";

@@ -1,0 +1,34 @@
+import { ValueError } from "./errors.js";
+import { type QuantityName, type VocabularyEntry, vocabulary } from "./vocabulary.js";
+
+/** A number with its SI unit, as messages print it: `-0.006 m`, `NaN`. */
+export function withUnit(value: number, unit: string): string {
+  const digits = Number.isFinite(value) ? String(Number(value.toPrecision(6))) : String(value);
+  return unit === "1" ? digits : `${digits} ${unit}`;
+}
+
+/**
+ * Returns the value when it is a finite number inside the range, and refuses it loudly otherwise.
+ *
+ *     minimum ≤ value ≤ maximum
+ *
+ * @param name  quantity of the vocabulary: gives words, unit and example
+ * @param value  number in the quantity's SI unit
+ * @param minimum  least value [SI], by default the least that is physically possible
+ * @param maximum  largest value [SI], by default the largest that is physically possible
+ * @returns the value itself [SI]
+ * @throws ValueError when the value is not finite or outside the range
+ * Example: within("ropeDiameter", 0.006) → 0.006
+ */
+export function within(name: QuantityName, value: number, minimum?: number, maximum?: number): number {
+  const entry: VocabularyEntry = vocabulary[name];
+  const low = minimum ?? entry.minimum;
+  const high = maximum ?? entry.maximum;
+  if (value >= low && value <= high) return value;
+  throw new ValueError({
+    quantity: `${entry.label} (${name})`,
+    value: withUnit(value, entry.unit),
+    allowed: `a finite number from ${withUnit(low, entry.unit)} to ${withUnit(high, entry.unit)}`,
+    advice: `Give it in ${entry.unit === "1" ? "no unit" : entry.unit}, for example parseQuantity("${name}", "${entry.example}").`,
+  });
+}

@@ -1,0 +1,84 @@
+import type { Unit } from "mathjs";
+import { UnitError, ValueError } from "./errors.js";
+import { within } from "./guard.js";
+import { unitParser } from "./units.js";
+import { type QuantityName, type VocabularyEntry, vocabulary } from "./vocabulary.js";
+
+const written = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)(?![\d.,])\s*(.*?)\s*$/u;
+
+/**
+ * Reads a value with its unit as a person types it, and returns it in SI.
+ *
+ * @param name  quantity of the vocabulary; decides which units fit and which values can exist
+ * @param text  number and unit, such as `12 kn`, `6 mm`, `25 kgf`, `120 lbf`, `30 deg`, `8 g/m`, `15 degC`
+ * @returns the value in the quantity's SI unit
+ * @throws UnitError when the unit is missing, unknown or of another kind; ValueError when the value cannot exist
+ * Example: parseQuantity("windSpeed", "12 kn") → 6.1733
+ */
+export function parseQuantity(name: QuantityName, text: string): number {
+  const entry: VocabularyEntry = vocabulary[name];
+  const quantity = `${entry.label} (${name})`;
+  const match = written.exec(text);
+  if (!match) {
+    throw new ValueError({
+      quantity,
+      value: JSON.stringify(text),
+      allowed: "a finite number with a decimal point, then its unit",
+      advice: `Write it like "${entry.example}".`,
+    });
+  }
+  const value = Number(match[1]);
+  const unit = match[2] ?? "";
+  if (entry.unit === "1") {
+    if (unit !== "") refuseUnit(quantity, unit, "a pure number without a unit", entry.example);
+    return within(name, value);
+  }
+  if (unit === "") refuseUnit(quantity, "no unit", `a unit that fits ${entry.unit}`, entry.example);
+  return within(name, toUnit({ quantity, value, unit, target: entry.unit, example: entry.example }));
+}
+
+/** A value with the unit that it has and the unit that it is wanted in. */
+interface Conversion {
+  readonly quantity: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly target: string;
+  readonly example: string;
+}
+
+function toUnit({ quantity, value, unit, target, example }: Conversion): number {
+  const math = unitParser();
+  let parsed: Unit;
+  try {
+    parsed = math.unit(`${value} ${asPower(unit)}`);
+  } catch {
+    return refuseUnit(quantity, `the unknown unit "${unit}"`, `a unit that fits ${target}`, example);
+  }
+  if (!parsed.equalBase(math.unit(asPower(target)))) {
+    return refuseUnit(quantity, `the unit "${unit}" of another quantity`, `a unit that fits ${target}`, example);
+  }
+  return parsed.toNumber(asPower(target));
+}
+
+/** mathjs reads a leading `1/mm` as a number: it wants `mm^-1`. */
+function asPower(unit: string): string {
+  return unit.startsWith("1/") ? `${unit.slice(2)}^-1` : unit;
+}
+
+function refuseUnit(quantity: string, value: string, allowed: string, example: string): never {
+  throw new UnitError({ quantity, value, allowed, advice: `Write it like "${example}".` });
+}
+
+/**
+ * Converts between two units of the same kind.
+ *
+ * @param value  number in the unit `from`
+ * @param from  unit the number has, such as `lbf`
+ * @param to  unit it is wanted in, such as `N`
+ * @returns the number in the unit `to`
+ * @throws UnitError when a unit is unknown or the two differ in kind
+ * Example: convert(120, "lbf", "N") → 533.79
+ */
+export function convert(value: number, from: string, to: string): number {
+  return toUnit({ quantity: "unit conversion", value, unit: from, target: to, example: "120 lbf" });
+}

@@ -1,0 +1,64 @@
+import { convert } from "./parse.js";
+import { type QuantityName, type VocabularyEntry, vocabulary } from "./vocabulary.js";
+
+const standardGravity = 9.80665;
+
+/**
+ * A number with at most three significant figures, without exponent where a reader would not expect one.
+ *
+ * @param value  any finite number
+ * @returns text such as `85`, `0.0123`, `1 240`
+ * Example: figures(85.4321) → "85.4"
+ */
+export function figures(value: number, digits = 3): string {
+  if (!Number.isFinite(value)) return value > 0 ? "∞" : value < 0 ? "−∞" : "–";
+  const rounded = Number(value.toPrecision(digits));
+  const size = Math.abs(rounded);
+  const text =
+    size !== 0 && (size < 1e-4 || size >= 1e7)
+      ? rounded.toExponential().replace("e", " × 10^").replace("+", "")
+      : new Intl.NumberFormat("en", { maximumSignificantDigits: digits, useGrouping: size >= 1e4 })
+          .format(rounded)
+          .replaceAll(",", "\u202f");
+  return text.replace("-", "−");
+}
+
+/**
+ * A force for a reader: newtons first, kilograms-force in brackets.
+ *
+ * @param newtons  force [N]
+ * @returns text such as `86 N (8.8 kgf)`
+ * Example: printForce(86.3) → "86.3 N (8.8 kgf)"
+ */
+export function printForce(newtons: number): string {
+  return `${figures(newtons)} N (${figures(newtons / standardGravity, 2)} kgf)`;
+}
+
+/**
+ * Any quantity of the vocabulary in the unit that its readers expect; forces also in kgf.
+ *
+ * @param name  quantity of the vocabulary
+ * @param value  number in the quantity's SI unit
+ * @returns text such as `12 kn`, `6 mm`, `86 N (8.8 kgf)`
+ * Example: printQuantity("windSpeed", 6.1733) → "12 kn"
+ */
+export function printQuantity(name: QuantityName, value: number): string {
+  const entry: VocabularyEntry = vocabulary[name];
+  if (entry.unit === "N") return printForce(value);
+  if (entry.unit === "1") return figures(value);
+  const shown = entry.shownUnit.replace("degC", "°C").replace("deg", "°").replace("^2", "²").replace("^3", "³");
+  return `${figures(convert(value, entry.unit, entry.shownUnit))}${shown === "°" ? "" : " "}${shown}`;
+}
+
+/**
+ * Title of an axis or table column: label and shown unit.
+ *
+ * @param name  quantity of the vocabulary
+ * @returns text such as `Hand force [N]`
+ * Example: axisTitle("handTension") → "Hand force [N]"
+ */
+export function axisTitle(name: QuantityName): string {
+  const entry: VocabularyEntry = vocabulary[name];
+  const label = entry.label.charAt(0).toUpperCase() + entry.label.slice(1);
+  return entry.unit === "1" ? label : `${label} [${entry.shownUnit}]`;
+}
