@@ -1,25 +1,36 @@
 import { ValueError } from "../quantity/errors.js";
 import type { CheckResult, CheckRow } from "./row.js";
 
+/** A printed number and half of its last digit. */
+export interface Printed {
+  readonly value: number;
+  readonly halfDigit: number;
+}
+
 /**
- * Half of the last digit of a number as it is printed.
+ * Reads a number as it is printed, with half a unit of its last digit, or half a step of its fraction.
  *
- * @param printed  decimal number, such as `0.309` or `153552935`
- * @returns half a unit of the last printed digit, in the unit of the number
- * @throws ValueError when the text is not a plain decimal number
- * Example: halfLastDigit("0.309") → 0.0005
+ * @param printed  decimal number or mixed fraction, such as `0.309`, `153552935` or `9 1/7`
+ * @returns value and half a digit, in the unit of the number
+ * @throws ValueError when the text is neither
+ * Example: readPrinted("0.309").halfDigit → 0.0005
  */
-export function halfLastDigit(printed: string): number {
+export function readPrinted(printed: string): Printed {
+  const fraction = /^(\d+) (\d+)\/(\d+)$/u.exec(printed);
+  if (fraction) {
+    const [whole, over, under] = fraction.slice(1).map(Number) as [number, number, number];
+    return { value: whole + over / under, halfDigit: 0.5 / under };
+  }
   const match = /^-?\d+(?:\.(\d+))?$/u.exec(printed);
   if (!match) {
     throw new ValueError({
       quantity: "printed value",
       value: JSON.stringify(printed),
-      allowed: "a plain decimal number",
-      advice: "Write the digits as they are printed, such as 0.309.",
+      allowed: "a plain decimal number or a mixed fraction",
+      advice: "Write the digits as they are printed, such as 0.309 or 9 1/7.",
     });
   }
-  return 0.5 * 10 ** -(match[1]?.length ?? 0);
+  return { value: Number(printed), halfDigit: 0.5 * 10 ** -(match[1]?.length ?? 0) };
 }
 
 /**
@@ -32,8 +43,8 @@ export function halfLastDigit(printed: string): number {
  * Example: compare({ printed: "1.41", compute: () => Math.SQRT2, ... }).holds → true
  */
 export function compare(row: CheckRow): CheckResult {
-  const expected = Number(row.printed);
-  const allowed = row.readingError ?? halfLastDigit(row.printed);
+  const { value: expected, halfDigit } = readPrinted(row.printed);
+  const allowed = row.readingError ?? halfDigit;
   const computed = row.compute();
   const deviation = computed - expected;
   const rounding = 1e-12 * Math.max(1, Math.abs(expected));

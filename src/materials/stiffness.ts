@@ -1,0 +1,71 @@
+import { type Coefficient, coefficient } from "../sources/coefficient.js";
+
+/**
+ * Bending stiffness of a rope in the form of Morin's law.
+ *
+ *     ΔT = (d² / D) · (tensionTerm · T + constantTerm + diameterTerm · d²)
+ *
+ * D is the pitch diameter: groove bottom plus one rope diameter.
+ */
+export interface StiffnessLaw {
+  readonly name: string;
+  /** Part that grows with tension [1/m]. */
+  readonly tensionTerm: Coefficient;
+  /** Part that does not [N/m]. */
+  readonly constantTerm: Coefficient;
+  /** Part that grows with the thickness of the rope [N/m³]. */
+  readonly diameterTerm: Coefficient;
+}
+
+const inch = 0.0254;
+const poundForce = 4.4482216152605;
+
+/** Morin's law as printed in inches and pounds-force: F = (n/r)(a + b·n + c·T), n = perSquareInch · d². */
+function morinInPounds(name: string, perSquareInch: number, a: number, b: number, c: number): StiffnessLaw {
+  const place = `${name}, converted to SI`;
+  const record = (value: number, unit: string) =>
+    coefficient({
+      value,
+      unit,
+      low: 0.7 * value,
+      high: 1.3 * value,
+      status: "published",
+      source: "britannica-1911",
+      place,
+    });
+  return {
+    name,
+    tensionTerm: record((2 * perSquareInch * c) / inch, "1/m"),
+    constantTerm: record((2 * perSquareInch * a * poundForce) / inch, "N/m"),
+    diameterTerm: record((2 * perSquareInch ** 2 * b * poundForce) / inch ** 3, "N/m^3"),
+  };
+}
+
+/**
+ * Stiffness laws by construction. The laws of hemp are printed; those of braided ropes are set so that the
+ * published raise-and-lower tests (a thick low-stretch rope on 50 to 60 mm bars gives 60 to 80 per metre) and the
+ * published tests of small sheaves fall inside the spread. The parts that do not grow with tension are taken from hemp.
+ */
+export const stiffnessLaws = {
+  whiteHemp: morinInPounds("white hemp", 48, 0.0012, 0.001026, 0.0012),
+  tarredHemp: morinInPounds("tarred hemp", 35, 0.006, 0.001392, 0.00168),
+  braidedCover: braided("braided cover over core", 60, 30, 110),
+  bareCore: braided("stripped HMPE core", 40, 15, 90),
+} as const;
+
+function braided(name: string, value: number, low: number, high: number): StiffnessLaw {
+  const place = "no printed coefficient found; range set by published sheave and bar tests";
+  return {
+    name,
+    tensionTerm: coefficient({ value, unit: "1/m", low, high, status: "from memory", place }),
+    constantTerm: coefficient({ value: 40, unit: "N/m", low: 10, high: 100, status: "from memory", place: "as hemp" }),
+    diameterTerm: coefficient({
+      value: 1e6,
+      unit: "N/m^3",
+      low: 2e5,
+      high: 2e6,
+      status: "from memory",
+      place: "as hemp",
+    }),
+  };
+}

@@ -1,0 +1,99 @@
+import { ReevingError } from "../quantity/errors.js";
+import { within } from "../quantity/guard.js";
+import type { TurnLaw } from "./law.js";
+import { type Body, handEnd, type Place, type Reeving, type ReevingTurn } from "./reeving.js";
+
+/** A purchase with one moving block. */
+export interface TackleInput {
+  /** Number of rope parts that pull on the moving block, 1 to 12. */
+  readonly parts: number;
+  /** Block that the hauling part leaves: `moving` is rove to advantage, `fixed` to disadvantage. */
+  readonly hauledFrom: "moving" | "fixed";
+  /** Law of each sheave in the order in which the rope meets them from its fastened end, or one law for all. */
+  readonly turn: TurnLaw | readonly TurnLaw[];
+  /** Lead blocks after the tackle, each turning the hauling part back; 0 when absent. */
+  readonly leadBlocks?: number;
+  /** Law of the lead blocks; that of the sheaves when absent. */
+  readonly leadTurn?: TurnLaw;
+  /** Angle between the parts and the line of the load [rad]; 0 when absent: parallel parts. */
+  readonly spreadAngle?: number;
+}
+
+/**
+ * Reeving of a simple purchase between a fixed block at x = 0 and a moving block at x = 1.
+ *
+ * With parts at an angle the fixed sheaves sit alternately to port and starboard of the line of the load, as in a bridle.
+ *
+ * @param parts  [-], whole number 1 to 12
+ * @param hauledFrom  block that the hauling part leaves
+ * @param turn  law of the sheaves [-, N]; a list must have one law for every sheave
+ * @param leadBlocks  [-], 0 to 8
+ * @param spreadAngle  [rad], 0 to below a quarter turn
+ * @returns reeving for the force balance
+ * @throws ReevingError for an impossible number of parts or laws
+ * Example: tackle({ parts: 4, hauledFrom: "fixed", turn: { haul: { ratio: 1.09, drag: 0 }, ease: { ratio: 1.09, drag: 0 } } }).ropes.length → 1
+ */
+export function tackle(input: TackleInput): Reeving {
+  const { parts, hauledFrom, leadBlocks = 0 } = input;
+  whole("parts on the moving block", parts, 1, 12);
+  whole("lead blocks", leadBlocks, 0, 8);
+  const spread = within("wrapAngle", input.spreadAngle ?? 0, 0, 1.5);
+  const sheaves = parts - (hauledFrom === "moving" ? 1 : 0);
+  // Walking back from the hauling part, sheaves lie alternately on the block it leaves and on the other.
+  const side = (fromHand: number) => ((fromHand % 2 === 0) === (hauledFrom === "fixed") ? "fixed" : "moving");
+  const order = Array.from({ length: sheaves + 1 }, (_, index) => side(sheaves - index));
+  const { bodies, nextAnchor, nextPlace } = anchors(spread);
+  const names = order.map((kind) => (kind === "moving" ? "moving" : nextAnchor()));
+  const laws = lawsOf(input.turn, sheaves);
+  const turns: ReevingTurn[] = names.slice(1).map((body, index) => ({ body, law: laws[index]! }));
+  const leadLaw = input.leadTurn ?? laws.at(-1) ?? lawsOf(input.turn, 1)[0]!;
+  let x = hauledFrom === "fixed" ? 1 : 0;
+  for (let lead = 1; lead <= leadBlocks; lead++) {
+    bodies[`lead ${lead}`] = { at: x, moves: false };
+    turns.push({ body: `lead ${lead}`, law: leadLaw });
+    x = 1 - x;
+  }
+  const hand = leadBlocks === 0 && hauledFrom === "moving" ? nextPlace() : x;
+  return {
+    bodies,
+    ropes: [{ name: "fall", start: names[0]!, turns, end: handEnd }],
+    load: { body: "moving" },
+    hand,
+  };
+}
+
+/** The moving block and its anchors; with a spread they sit to port and starboard and are used in turn. */
+function anchors(spread: number): { bodies: Record<string, Body>; nextAnchor: () => string; nextPlace: () => Place } {
+  const bodies: Record<string, Body> = { moving: { at: 1, moves: true } };
+  let used = 0;
+  const nextPlace = (): Place => (spread === 0 ? 0 : [0, (used % 2 === 0 ? 1 : -1) * Math.tan(spread)]);
+  const nextAnchor = () => {
+    const at = nextPlace();
+    const name = spread === 0 ? "fixed" : used % 2 === 0 ? "fixed to port" : "fixed to starboard";
+    bodies[name] = { at, moves: false };
+    used += 1;
+    return name;
+  };
+  return { bodies, nextAnchor, nextPlace };
+}
+
+function lawsOf(turn: TurnLaw | readonly TurnLaw[], sheaves: number): readonly TurnLaw[] {
+  if (!("length" in turn)) return Array.from({ length: sheaves }, () => turn);
+  if (turn.length === sheaves) return turn;
+  throw new ReevingError({
+    quantity: "laws of the sheaves",
+    value: `${turn.length} laws`,
+    allowed: `one law, or ${sheaves} laws`,
+    advice: "Give a law for every sheave, from the fastened end of the rope to the hauling part.",
+  });
+}
+
+function whole(quantity: string, value: number, least: number, most: number): void {
+  if (Number.isInteger(value) && value >= least && value <= most) return;
+  throw new ReevingError({
+    quantity,
+    value: String(value),
+    allowed: `a whole number from ${least} to ${most}`,
+    advice: "A purchase with more parts is made of tackles in series.",
+  });
+}
