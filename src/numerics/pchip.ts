@@ -31,8 +31,8 @@ interface Piece {
  */
 export function monotoneCurve({ positions, values }: CurveNodes): (position: number) => number {
   const pieces = makePieces(positions, values);
-  const first = positions[0] as number;
-  const last = positions[positions.length - 1] as number;
+  const first = positions[0]!;
+  const last = positions[positions.length - 1]!;
   return (position) => {
     if (!(position >= first && position <= last)) {
       throw new OutsideModelError({
@@ -42,28 +42,28 @@ export function monotoneCurve({ positions, values }: CurveNodes): (position: num
         advice: "A curve through nodes says nothing outside them.",
       });
     }
-    const piece = pieces.find(({ start, width }) => position <= start + width) ?? pieces[pieces.length - 1];
-    return hermite(piece as Piece, position);
+    const after = positions.findIndex((node) => node >= position);
+    return hermite(pieces[Math.max(after, 1) - 1]!, position);
   };
 }
 
 function makePieces(x: readonly number[], y: readonly number[]): Piece[] {
   refuseBadNodes(x, y);
-  const width = x.slice(1).map((next, i) => next - (x[i] as number));
-  const secant = width.map((w, i) => ((y[i + 1] as number) - (y[i] as number)) / w);
+  const width = x.slice(1).map((next, i) => next - x[i]!);
+  const secant = width.map((w, i) => (y[i + 1]! - y[i]!) / w);
   const slope = x.map((_, i) => nodeSlope(i, width, secant));
   return width.map((w, i) => ({
-    start: x[i] as number,
+    start: x[i]!,
     width: w,
-    value: y[i] as number,
-    slope: slope[i] as number,
-    nextValue: y[i + 1] as number,
-    nextSlope: slope[i + 1] as number,
+    value: y[i]!,
+    slope: slope[i]!,
+    nextValue: y[i + 1]!,
+    nextSlope: slope[i + 1]!,
   }));
 }
 
 function refuseBadNodes(x: readonly number[], y: readonly number[]): void {
-  const rises = x.every((value, i) => i === 0 || value > (x[i - 1] as number));
+  const rises = x.every((value, i) => i === 0 || value > x[i - 1]!);
   const finite = [...x, ...y].every(Number.isFinite);
   if (x.length >= 2 && x.length === y.length && rises && finite) return;
   throw new ValueError({
@@ -76,21 +76,19 @@ function refuseBadNodes(x: readonly number[], y: readonly number[]): void {
 
 function nodeSlope(i: number, width: readonly number[], secant: readonly number[]): number {
   const last = secant.length - 1;
-  if (last === 0) return secant[0] as number;
-  if (i === 0) return endSlope([width[0], width[1]], [secant[0], secant[1]]);
-  if (i > last) return endSlope([width[last], width[last - 1]], [secant[last], secant[last - 1]]);
-  const before = secant[i - 1] as number;
-  const after = secant[i] as number;
+  if (last === 0) return secant[0]!;
+  if (i === 0) return endSlope(width[0]!, width[1]!, secant[0]!, secant[1]!);
+  if (i > last) return endSlope(width[last]!, width[last - 1]!, secant[last]!, secant[last - 1]!);
+  const before = secant[i - 1]!;
+  const after = secant[i]!;
   if (before * after <= 0) return 0;
-  const weightBefore = 2 * (width[i] as number) + (width[i - 1] as number);
-  const weightAfter = (width[i] as number) + 2 * (width[i - 1] as number);
+  const weightBefore = 2 * width[i]! + width[i - 1]!;
+  const weightAfter = width[i]! + 2 * width[i - 1]!;
   return (weightBefore + weightAfter) / (weightBefore / before + weightAfter / after);
 }
 
 /** Three-point slope at an end, held to what keeps the end piece monotone. */
-function endSlope(width: readonly (number | undefined)[], secant: readonly (number | undefined)[]): number {
-  const [w0, w1] = width as [number, number];
-  const [s0, s1] = secant as [number, number];
+function endSlope(w0: number, w1: number, s0: number, s1: number): number {
   const slope = ((2 * w0 + w1) * s0 - w0 * s1) / (w0 + w1);
   if (slope * s0 <= 0) return 0;
   return s0 * s1 <= 0 && Math.abs(slope) > 3 * Math.abs(s0) ? 3 * s0 : slope;
@@ -98,7 +96,6 @@ function endSlope(width: readonly (number | undefined)[], secant: readonly (numb
 
 function hermite({ start, width, value, slope, nextValue, nextSlope }: Piece, x: number): number {
   const t = (x - start) / width;
-  if (t === 1) return nextValue;
   const u = 1 - t;
   return (
     value * (1 + 2 * t) * u * u +

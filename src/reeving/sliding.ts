@@ -22,6 +22,27 @@ export function capstanRatio({ frictionCoefficient: mu, wrapAngle: theta }: Caps
   return Math.exp(within("frictionCoefficient", mu) * within("wrapAngle", theta));
 }
 
+/** A tension ratio over a known wrap. */
+export interface HoldInput {
+  readonly tensionRatio: number;
+  readonly wrapAngle: number;
+}
+
+/**
+ * Friction coefficient at which a turn just holds a tension ratio.
+ *
+ *     μ = ln(T_2 / T_1) / θ
+ *
+ * @param tensionRatio  T_2 / T_1 [-], 1 to 1e12
+ * @param wrapAngle  θ [rad], above 0, up to 200
+ * @returns friction coefficient [-]
+ * @throws ValueError outside these ranges
+ * Source: euler-1769, capstan equation solved for μ. Example: holdingFriction({ tensionRatio: 100, wrapAngle: 8 * Math.PI }) → 0.1832
+ */
+export function holdingFriction({ tensionRatio, wrapAngle }: HoldInput): number {
+  return Math.log(within("tensionRatio", tensionRatio)) / within("wrapAngle", wrapAngle, 1e-6);
+}
+
 /**
  * Theoretical friction of a rope wedged in a V groove.
  *

@@ -171,6 +171,184 @@ export const bibliography = {
     title: "Test file for apparent wind in an open aerodynamics repository",
     seen: "read",
   },
+  "jutsum-knots": {
+    title: "Knots, Bends, Splices: Purchases",
+    author: "Jutsum",
+    address:
+      "https://bitlit.ru/chapter/en/captain-jutsum/knots-bends-splices-with-tables-of-strengths-of-ropes-etc-and-wire-rigging/purchases",
+    seen: "read",
+  },
+  "griffiths-manual": {
+    title: "The Artillerist's Manual: blocks and tackles",
+    author: "F. A. Griffiths",
+    address: "https://bitlit.ru/page/en/f-a-griffiths/the-artillerists-manual-and-british-soldiers-compendium/321",
+    seen: "read",
+  },
+  "knight-sailing": { title: "Small-Boat Sailing: luff upon luff", author: "E. F. Knight", seen: "read" },
+  "lineham-mechanics": {
+    title: "A Text-Book of Mechanical Engineering, Appendix II",
+    author: "W. J. Lineham",
+    address: "http://archive.org/stream/ATextBookOfMechanicalEngineering/TXT/00000929.txt",
+    seen: "read",
+  },
+  "rollen-formelbuch": {
+    title: "German mechanical formula book, §III pulleys and tackles, p. 39 (library object 1877007412)",
+    address: "https://goobi.tib.eu/viewer/fulltext/1877007412/50",
+    seen: "read",
+  },
+  "khurmi-mechanics": {
+    title: "Engineering Mechanics, chapter 11 (as recomputed in an open textbook companion)",
+    author: "R. S. Khurmi",
+    seen: "read on a secondary page",
+  },
+  "bhavikatti-solids": {
+    title: "Mechanics of Solids, chapter 6 (as recomputed in an open textbook companion)",
+    author: "S. S. Bhavikatti",
+    seen: "read on a secondary page",
+  },
+  "schaum-mechanics": {
+    title: "Outline of Engineering Mechanics, chapter 9 (as recomputed in an open textbook companion)",
+    author: "W. G. McLean and E. W. Nelson",
+    seen: "read on a secondary page",
+  },
+  "hibbeler-drums": {
+    title: "Statics, belt friction over two fixed drums and a free pulley (class handout)",
+    author: "R. C. Hibbeler",
+    address: "https://scribd.com/document/674453117/belts",
+    seen: "read on a secondary page",
+  },
+  "drum-example": {
+    title: "Worked example: rope one and a half turns round a drum (tutoring page)",
+    address: "http://www.transtutors.com/homework-help/civil-engineering/friction/examples-rope-friction.aspx",
+    seen: "read",
+  },
+  "sling-legs": {
+    title: "Mathematics and Statistics for the Environment, example 11.3: sling legs",
+    author: "F. R. Spellman and N. E. Whiting",
+    seen: "read",
+  },
+  "standard-atmosphere-1976": {
+    title: "U.S. Standard Atmosphere, 1976: constants and sea-level values",
+    author: "NOAA, NASA, US Air Force",
+    year: 1976,
+    address: "http://scipp.ucsc.edu/outreach/balloon/atmos/1976%20Standard%20Atmosphere.htm",
+    seen: "read on a secondary page",
+  },
+  "kutz-handbook": {
+    title: "Mechanical Engineers' Handbook, volume 4, Table 6: U.S. Standard Atmosphere",
+    author: "M. Kutz (editor)",
+    address:
+      "https://digilib.universitaspertamina.ac.id/ebook/Mechanical%20Engineers'%20Handbook%20(Volume%204)/files/basic-html/page23.html",
+    seen: "read",
+  },
+  "hendricks-water-treatment": {
+    title: "Fundamentals of Water Treatment Unit Processes, Table B.8: properties of air",
+    author: "D. Hendricks",
+    address:
+      "https://digilib.universitaspertamina.ac.id/ebook/Fundamentals%20of%20Water%20Treatment%20Unit%20Processes%20:%20Physical,%20Chemical,%20and%20Biological/files/basic-html/page822.html",
+    seen: "read",
+  },
+  "air-at-one-atmosphere": {
+    title: "Properties of air at 1 atm pressure (table of an engineering reference page)",
+    address: "http://engineersedge.com/physics/properties_of_air_at_1_atm_pressure_13828.htm",
+    seen: "read",
+  },
+  "air-density-article": {
+    title: "Encyclopedia article on the density of air: temperature table and standard states",
+    address: "https://liquisearch.com/density_of_air/temperature_and_pressure",
+    seen: "read",
+  },
+  "denker-altimetry": {
+    title: "Altimetry: layers of the standard atmosphere (table)",
+    author: "J. S. Denker",
+    year: 2007,
+    address: "https://www.av8n.com/physics/altimetry.htm",
+    seen: "read",
+  },
+  "wind-load-table": {
+    title: "Wind load against wind speed (table and example of an engineering reference page)",
+    address: "https://www.engineeringtoolbox.com/wind-load-d_1775.html",
+    seen: "read",
+  },
+  "aerodynamics-homework": {
+    title: "Aerodynamics course AAE 334, homework 1, solutions",
+    year: 2011,
+    address: "https://www.coursehero.com/file/6798907/HW1solution/",
+    seen: "read",
+  },
+  "en-1991-1-4": {
+    title: "EN 1991-1-4:2005, wind actions: worked calculation sheet",
+    year: 2005,
+    address: "https://ru.scribd.com/document/241618914/Wind-Load-Calculation-as-Per-EN1991-1-4-2005-Rev-01-by-JR",
+    seen: "read on a secondary page",
+  },
+  "fao-56": {
+    title: "Crop Evapotranspiration, Irrigation and Drainage Paper 56, equation 47 and example 14",
+    author: "Allen, Pereira, Raes and Smith",
+    year: 1998,
+    address: "https://www.ncl.ucar.edu/Document/Functions/Crop/u2_fao56.shtml",
+    seen: "read on a secondary page",
+  },
+  "noon-forensic": {
+    title: "Forensic Engineering Investigation, section 2.3: variation of wind speed with height",
+    author: "R. Noon",
+    address: "https://www.civilengineeringhandbook.tk/forensic-engineering/23-variation-of-wind-speed-with-height.html",
+    seen: "read",
+  },
+  "wind-power-program-tests": {
+    title: "Test file for the log profile in an open wind-power program",
+    seen: "read",
+  },
+  "turbulence-program-tests": {
+    title: "Test file for wind profiles in an open turbulence program",
+    seen: "read",
+  },
+  "aerospace-toolbox": {
+    title: "Reference page of an aerospace toolbox: dynamic pressure, examples",
+    address: "https://ww2.mathworks.cn/help/aerotbx/ug/dpressure.html",
+    seen: "read",
+  },
+  "irodov-problems": {
+    title: "Problems in General Physics, problem 1.6: wind relative to a ship",
+    author: "I. E. Irodov",
+    address: "https://www.jeephysicslab.com/irodov/irodov-mech-6",
+    seen: "read on a secondary page",
+  },
+  "flag-problem": {
+    title: "Question on the flag of a ship under way, with the asker's numbers",
+    address:
+      "http://physics.stackexchange.com/questions/39657/what-direction-a-flag-on-an-object-moving-in-the-wind-shows",
+    seen: "read",
+  },
+  "sag-of-lines": {
+    title: "How to determine the sag of transmission lines (worked example)",
+    address: "https://id.mosg-portal.com/determine-sag-transmission-lines-7917037-3731",
+    seen: "read",
+  },
+  "fritsch-butland-1984": {
+    title:
+      "A method for constructing local monotone piecewise cubic interpolants, SIAM J. Sci. Stat. Comput. 5:300-304",
+    author: "F. N. Fritsch and J. Butland",
+    year: 1984,
+    seen: "from memory",
+  },
+  "wmo-beaufort": {
+    title: "Beaufort scale of the World Meteorological Organization, bands in m/s",
+    address: "http://www.delta-s.org/weer/beaufort.html",
+    seen: "read on a secondary page",
+  },
+  "weather-handbook": {
+    title: "RYA Weather Handbook: gusts on an average day",
+    seen: "read on a secondary page",
+  },
+  "orc-vpp-undated": {
+    title: "ORC sail force coefficients, undated edition (open transcription)",
+    seen: "read on a secondary page",
+  },
+  "ims-vpp-older": {
+    title: "IMS sail force coefficients, older edition (open transcription)",
+    seen: "read on a secondary page",
+  },
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */

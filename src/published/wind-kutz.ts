@@ -1,0 +1,31 @@
+import { airDensity } from "../wind/air.js";
+import { halfLastDigit } from "./compare.js";
+import type { CheckRow, CheckSet } from "./row.js";
+
+/** Height [m], temperature [K], pressure [bar] and density [kg/m³] as printed. */
+const table = [
+  ["0", "288.15", "1.0133", "1.2250"],
+  ["1000", "281.65", "0.8988", "1.1117"],
+  ["2000", "275.15", "0.7950", "1.0066"],
+  ["3000", "268.66", "0.7012", "0.9093"],
+] as const;
+
+const rows = table.map(([height, temperature, pressure, printed]): CheckRow => {
+  const rounding = halfLastDigit(pressure) / Number(pressure) + halfLastDigit(temperature) / Number(temperature);
+  return {
+    id: `kutz-handbook-${height}-m`,
+    quantity: `density of air in the standard atmosphere at ${height} m, from the printed temperature and pressure`,
+    printed,
+    unit: "kg/m^3",
+    compute: () => airDensity({ temperature: Number(temperature), pressure: Number(pressure) * 1e5 }),
+    // Half the last digit of the density, and what half the last digits of pressure and temperature make of it.
+    readingError: halfLastDigit(printed) + Number(printed) * rounding,
+    evidence: "published",
+    status: "published",
+    source: "kutz-handbook",
+    place: "Table 6",
+  };
+});
+
+/** Density of the standard atmosphere up to 3000 m. */
+export const windKutz: CheckSet = { topic: "wind", rows };
