@@ -1,5 +1,6 @@
 import { type PreparedLine, prepareLine } from "../reeving/line.js";
-import type { Rope, Station } from "../reeving/station.js";
+import type { Station } from "../reeving/reeving.js";
+import type { Rope } from "../reeving/station.js";
 
 /** A cord so thin and soft that its bending costs nothing, as textbooks assume. */
 export const idealCord: Rope = { diameter: 0.001, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } };

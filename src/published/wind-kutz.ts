@@ -1,5 +1,5 @@
 import { airDensity } from "../wind/air.js";
-import { halfLastDigit } from "./compare.js";
+import { readPrinted } from "./compare.js";
 import type { CheckRow, CheckSet } from "./row.js";
 
 /** Height [m], temperature [K], pressure [bar] and density [kg/m³] as printed. */
@@ -11,15 +11,17 @@ const table = [
 ] as const;
 
 const rows = table.map(([height, temperature, pressure, printed]): CheckRow => {
-  const rounding = halfLastDigit(pressure) / Number(pressure) + halfLastDigit(temperature) / Number(temperature);
+  const kelvin = readPrinted(temperature);
+  const bar = readPrinted(pressure);
+  const density = readPrinted(printed);
   return {
     id: `kutz-handbook-${height}-m`,
     quantity: `density of air in the standard atmosphere at ${height} m, from the printed temperature and pressure`,
     printed,
     unit: "kg/m^3",
-    compute: () => airDensity({ temperature: Number(temperature), pressure: Number(pressure) * 1e5 }),
+    compute: () => airDensity({ temperature: kelvin.value, pressure: bar.value * 1e5 }),
     // Half the last digit of the density, and what half the last digits of pressure and temperature make of it.
-    readingError: halfLastDigit(printed) + Number(printed) * rounding,
+    readingError: density.halfDigit + density.value * (bar.halfDigit / bar.value + kelvin.halfDigit / kelvin.value),
     evidence: "published",
     status: "published",
     source: "kutz-handbook",

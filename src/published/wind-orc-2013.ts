@@ -17,7 +17,7 @@ const table: readonly (readonly [SailName, number, number, number, string])[] = 
 const rows = table.map(
   ([sail, sailArea, knots, degrees, printed]): CheckRow => ({
     id: `orc-vpp-2013-${sail.toLowerCase()}-${degrees}`,
-    quantity: `force on a ${sail} of ${sailArea} m² in ${knots} kn at ${degrees}°`,
+    quantity: `force on a ${sail.replace("S", " s")} of ${sailArea} m² in ${knots} kn at ${degrees}°`,
     printed,
     unit: "N",
     compute: () =>

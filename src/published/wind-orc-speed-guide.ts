@@ -25,7 +25,8 @@ export const windOrcSpeedGuide: CheckSet = {
     {
       id: "orc-speed-guide-true-angle",
       quantity: "true wind angle of the same boat",
-      printed: "165.0",
+      printed: "165",
+      readingError: 1e-9,
       unit: "deg",
       compute: () => convert(example().trueWindAngle, "rad", "deg"),
       evidence: "exact",

@@ -3,6 +3,8 @@ import { edgePull } from "../wind/edge.js";
 import { coefficientForce } from "../wind/sail-force.js";
 import type { CheckSet } from "./row.js";
 
+/** What is left of a whole number after rounding in the computer. */
+const exact = 1e-9;
 const common = { evidence: "exact", status: "published", source: "statics" } as const;
 const panel = { edgeLoad: 10, chord: 5, sag: 0.25 };
 
@@ -15,6 +17,7 @@ export const windStatics: CheckSet = {
       id: "statics-boom-level",
       quantity: "sheet load for 200 N at 0.9 m, sheet at 2.0 m, square to the boom",
       printed: "90",
+      readingError: exact,
       unit: "N",
       compute: () =>
         boomSheetLoad({
@@ -32,6 +35,7 @@ export const windStatics: CheckSet = {
       id: "statics-boom-mid",
       quantity: "downward sheet pull over leech pull, sheet halfway along the boom",
       printed: "2",
+      readingError: exact,
       unit: "1",
       compute: () =>
         boomSheetLoad({
@@ -49,6 +53,7 @@ export const windStatics: CheckSet = {
       id: "statics-panel-chord",
       quantity: "chord tension of an edge of 5 m with 10 N/m and a sag of 0.25 m",
       printed: "125",
+      readingError: exact,
       unit: "N",
       compute: () => edgePull(panel).chordTension,
       place: "parabola",
@@ -67,6 +72,7 @@ export const windStatics: CheckSet = {
       id: "statics-sail-lift",
       quantity: "lift on 10 m² at 10 m/s with a coefficient of 1.5",
       printed: "918.75",
+      readingError: exact,
       unit: "N",
       compute: () =>
         coefficientForce({

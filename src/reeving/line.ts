@@ -2,7 +2,8 @@ import { ReevingError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
 import type { Direction } from "./mechanism-loads.js";
 import { type BlockLoad, type Passage, passageOf } from "./passage.js";
-import type { Rope, Station } from "./station.js";
+import type { Station } from "./reeving.js";
+import type { Rope } from "./station.js";
 
 /** A rope through stations, in order from the load end to the hand end. */
 export interface Line {

@@ -2,7 +2,9 @@ import { solveLinear } from "../numerics/linear.js";
 import { ReevingError } from "../quantity/errors.js";
 import type { TurnLaw } from "./law.js";
 import { type Body, handEnd, type Place, type Reeving } from "./reeving.js";
+import type { Rope, Turn } from "./station.js";
 import { checkStructure, ropePath } from "./structure.js";
+import { turnLoss } from "./turn.js";
 
 /** A stretch of rope between two neighbouring places. */
 export interface Part {
@@ -16,7 +18,9 @@ export interface Part {
 /** A turn between two parts, with the speed at which rope passes it. */
 export interface PassedTurn {
   readonly body: string;
+  readonly turn: Turn;
   readonly law: TurnLaw;
+  readonly flags: readonly string[];
   /** Part before and after the turn, counted along the rope. */
   readonly before: number;
   readonly after: number;
@@ -56,11 +60,12 @@ export interface Mechanism {
  *     every rope keeps its length: Σ dL/dt = 0, with the hand moving at 1 m/s
  *
  * @param reeving  bodies and ropes
+ * @param rope  rope that runs through all turns [m]
  * @returns the mechanism; speeds [m/m hauled]
  * @throws ReevingError when the parts do not make one purchase with one definite motion
  * Source: statics, virtual work.
  */
-export function mechanismOf(reeving: Reeving): Mechanism {
+export function mechanismOf(reeving: Reeving, rope: Rope): Mechanism {
   checkStructure(reeving);
   const paths = reeving.ropes.map((rope) => ropePath(reeving, rope.name));
   const parts = paths.flatMap((path, rope) =>
@@ -88,7 +93,7 @@ export function mechanismOf(reeving: Reeving): Mechanism {
   }
   return {
     parts,
-    turns: turnsOf(reeving, lengthening),
+    turns: turnsOf(reeving, rope, lengthening),
     moving: names.map((name) => ({
       name,
       pulls: pullsOn(reeving, parts, name),
@@ -137,14 +142,23 @@ function speedsOf(reeving: Reeving, names: readonly string[], parts: readonly Pa
 }
 
 /** Rope passes a turn at the rate at which the stretch between the rope's start and the turn gets shorter. */
-function turnsOf(reeving: Reeving, lengthening: readonly number[]): PassedTurn[] {
+function turnsOf(reeving: Reeving, line: Rope, lengthening: readonly number[]): PassedTurn[] {
   const turns: PassedTurn[] = [];
   let part = 0;
   for (const rope of reeving.ropes) {
     let passing = 0;
-    for (const { body, law } of rope.turns) {
+    for (const { body, turn } of rope.turns) {
       passing -= lengthening[part]!;
-      turns.push({ body, law, before: part, after: part + 1, passing: Math.abs(passing) < 1e-12 ? 0 : passing });
+      const { law, flags } = turnLoss({ turn, rope: line });
+      turns.push({
+        body,
+        turn,
+        law,
+        flags,
+        before: part,
+        after: part + 1,
+        passing: Math.abs(passing) < 1e-12 ? 0 : passing,
+      });
       part += 1;
     }
     part += 1;

@@ -5,7 +5,8 @@ import { type Law, pulledSide, type TurnLaw, yieldingSide } from "./law.js";
 import { type Mechanism, mechanismOf } from "./mechanism.js";
 import { blockLoads, type Direction, lossOf } from "./mechanism-loads.js";
 import { powerLawPulledSide, powerLawYieldingSide } from "./power-law.js";
-import type { Cleat, Ring, Rope, Station, Tackle, Turn } from "./station.js";
+import type { Station, Tackle } from "./reeving.js";
+import type { Cleat, Ring, Rope, Turn } from "./station.js";
 import { turnLoss } from "./turn.js";
 
 /** A block and the vector sum of the tensions that meet there. */
@@ -48,7 +49,7 @@ export interface Passage {
  */
 export function passageOf(station: Station, rope: Rope): Passage {
   if (station.kind === "cleat") return cleatPassage(station);
-  if (station.kind === "tackle") return tacklePassage(station);
+  if (station.kind === "tackle") return tacklePassage(station, rope);
   return turnPassage(station, rope);
 }
 
@@ -126,11 +127,11 @@ function cleatPassage(cleat: Cleat): Passage {
   };
 }
 
-function tacklePassage(station: Tackle): Passage {
-  const mechanism = mechanismOf(station.reeving);
+function tacklePassage(station: Tackle, rope: Rope): Passage {
+  const mechanism = mechanismOf(station.reeving, rope);
   return {
     name: station.name,
-    flags: [],
+    flags: mechanism.turns.flatMap(({ body, flags }) => flags.map((flag) => `${station.name}, ${body}: ${flag}`)),
     velocityRatio: mechanism.velocityRatio,
     through: (tension, direction) => stateUnder(mechanism, tension, direction).handForce,
     leastLoad: (handTension) => leastLoadOf(mechanism, handTension),

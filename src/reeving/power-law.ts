@@ -67,14 +67,37 @@ export function powerLawYieldingSide(input: PowerLawInput): number {
 }
 
 function powerLaw(input: PowerLawInput, sign: 1 | -1): number {
-  const T = within("tension", input.tension);
-  const mu = within("frictionCoefficient", input.frictionCoefficient);
+  const tension = within("tension", input.tension);
+  return powerLawStep(tension, sign * powerLawGain(input), 1 - input.loadExponent);
+}
+
+/**
+ * What one turn adds to T^(1−n): the part of the power law that does not depend on tension.
+ *
+ *     gain = μ · θ · T_ref^(1−n)
+ *
+ * @param input  as for the pulled side; its tension is not used
+ * @returns gain [N^(1−n)]
+ */
+export function powerLawGain(input: Omit<PowerLawInput, "tension">): number {
   const reference = within("tension", input.referenceTension, 1e-9);
   const x = 1 - within("share", input.loadExponent, 1e-6);
-  const theta = within("wrapAngle", input.wrapAngle);
-  // With x → 0 the power law becomes the exponential: both are one formula in expm1 and log1p.
-  const growth = (sign * mu * theta * x * reference ** x) / T ** x;
-  if (T === 0) return sign > 0 && x > 0 ? (mu * theta * x) ** (1 / x) * reference : 0;
-  if (x < 1e-12) return T * Math.exp(sign * mu * theta);
-  return growth <= -1 ? 0 : T * Math.exp(Math.log1p(growth) / x);
+  return (
+    within("frictionCoefficient", input.frictionCoefficient) * within("wrapAngle", input.wrapAngle) * reference ** x
+  );
+}
+
+/**
+ * Tension on the other side of a turn that adds a gain to T^x, for x = 1 − n; the limit of x → 0 is exp(gain).
+ *
+ * @param tension  [N], 0 or more
+ * @param gain  [N^x], below zero towards the yielding side
+ * @param x  1 − n [-], 0 to below 1
+ * @returns tension [N], 0 where the turn holds by itself
+ */
+export function powerLawStep(tension: number, gain: number, x: number): number {
+  if (x < 1e-12) return tension * Math.exp(gain);
+  if (tension === 0) return gain > 0 ? (x * gain) ** (1 / x) : 0;
+  const growth = (x * gain) / tension ** x;
+  return growth <= -1 ? 0 : tension * Math.exp(Math.log1p(growth) / x);
 }

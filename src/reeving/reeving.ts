@@ -1,4 +1,4 @@
-import type { TurnLaw } from "./law.js";
+import type { Cleat, Turn } from "./station.js";
 
 /** Place in the plane [m]; only directions matter. A single number lies on the line of the load. */
 export type Place = number | readonly [number, number];
@@ -15,7 +15,8 @@ export interface Body {
 /** A rope passing round a block. */
 export interface ReevingTurn {
   readonly body: string;
-  readonly law: TurnLaw;
+  /** Sheave, ring, ratchet or measured turn that the rope meets there. */
+  readonly turn: Turn;
 }
 
 /** One rope from end to end: fastened, led round blocks in order, fastened again or held in the hand. */
@@ -39,3 +40,13 @@ export interface Reeving {
 
 /** Name that a rope's end carries when it is held. */
 export const handEnd = "hand";
+
+/** A purchase: one or more ropes between fixed and moving blocks. */
+export interface Tackle {
+  readonly kind: "tackle";
+  readonly name: string;
+  readonly reeving: Reeving;
+}
+
+/** Anything that a line meets between sail and hand. */
+export type Station = Turn | Cleat | Tackle;

@@ -1,5 +1,3 @@
-import type { Reeving } from "./reeving.js";
-
 /** What every turn of a rope round something can have. */
 interface TurnFields {
   readonly name: string;
@@ -60,18 +58,8 @@ export interface Measured {
   readonly wrapAngle?: number;
 }
 
-/** A purchase: one or more ropes between fixed and moving blocks. */
-export interface Tackle {
-  readonly kind: "tackle";
-  readonly name: string;
-  readonly reeving: Reeving;
-}
-
 /** A single turn of the line. */
 export type Turn = Sheave | Ring | Ratchet | Measured;
-
-/** Anything that a line meets between sail and hand. */
-export type Station = Turn | Cleat | Tackle;
 
 /** The rope that runs through the stations. */
 export interface Rope {

@@ -1,12 +1,12 @@
 import { within } from "../quantity/guard.js";
-import type { TurnLaw } from "./law.js";
 import { type Body, handEnd, type Reeving, type RopeRun } from "./reeving.js";
+import type { Turn } from "./station.js";
 
-/** Purchases of several ropes, with the same law at every sheave. */
+/** Purchases of several ropes, with the same sheave everywhere. */
 export interface SystemInput {
   /** Number of ropes, 1 to 8. */
   readonly ropes: number;
-  readonly turn: TurnLaw;
+  readonly turn: Turn;
 }
 
 /**
@@ -15,9 +15,9 @@ export interface SystemInput {
  *     VR = 2^n without a lead; the last rope is led down over a fixed block
  *
  * @param ropes  n [-], 1 to 8
- * @param turn  law of every sheave [-, N]
+ * @param turn  every sheave [m, rad, N]
  * @returns reeving for the force balance
- * Source: statics. Example: firstSystem({ ropes: 3, turn: { haul: { ratio: 1, drag: 0 }, ease: { ratio: 1, drag: 0 } } }).ropes.length → 3
+ * Source: statics. Example: firstSystem({ ropes: 3, turn: { kind: "measured", name: "sheave", tensionRatio: 1 } }).ropes.length → 3
  */
 export function firstSystem({ ropes, turn }: SystemInput): Reeving {
   const n = count(ropes);
@@ -27,7 +27,7 @@ export function firstSystem({ ropes, turn }: SystemInput): Reeving {
   for (let index = 1; index <= n; index++) {
     bodies[block(index)] = { at: 1 - (0.5 * (index - 1)) / n, moves: true };
     const last = index === n;
-    const turns = [{ body: block(index), law: turn }, ...(last ? [{ body: "lead", law: turn }] : [])];
+    const turns = [{ body: block(index), turn }, ...(last ? [{ body: "lead", turn }] : [])];
     runs.push({ name: `rope ${index}`, start: "beam", turns, end: last ? handEnd : block(index + 1) });
   }
   return { bodies, ropes: runs, load: { body: block(1) }, hand: 1 };
@@ -39,9 +39,9 @@ export function firstSystem({ ropes, turn }: SystemInput): Reeving {
  *     VR = 2^n − 1
  *
  * @param ropes  n [-], 1 to 8
- * @param turn  law of every sheave [-, N]
+ * @param turn  every sheave [m, rad, N]
  * @returns reeving for the force balance
- * Source: statics. Example: thirdSystem({ ropes: 2, turn: { haul: { ratio: 1, drag: 0 }, ease: { ratio: 1, drag: 0 } } }).ropes.length → 2
+ * Source: statics. Example: thirdSystem({ ropes: 2, turn: { kind: "measured", name: "sheave", tensionRatio: 1 } }).ropes.length → 2
  */
 export function thirdSystem({ ropes, turn }: SystemInput): Reeving {
   const n = count(ropes);
@@ -51,7 +51,7 @@ export function thirdSystem({ ropes, turn }: SystemInput): Reeving {
   for (let index = 1; index <= n; index++) {
     bodies[block(index)] = { at: (0.5 * (index - 1)) / n, moves: index > 1 };
     const end = index === n ? handEnd : block(index + 1);
-    runs.push({ name: `rope ${index}`, start: "load", turns: [{ body: block(index), law: turn }], end });
+    runs.push({ name: `rope ${index}`, start: "load", turns: [{ body: block(index), turn }], end });
   }
   return { bodies, ropes: runs, load: { body: "load" }, hand: 1 };
 }
@@ -62,18 +62,18 @@ export function thirdSystem({ ropes, turn }: SystemInput): Reeving {
  *     VR = 5 in both forms
  *
  * @param form  `three singles`: the fall starts at the hauling block's becket; `double and singles`: it starts at the load and passes the top block too
- * @param turn  law of every sheave [-, N]
+ * @param turn  every sheave [m, rad, N]
  * @returns reeving for the force balance
- * Source: statics. Example: doubleBurton({ form: "three singles", turn: { haul: { ratio: 1, drag: 0 }, ease: { ratio: 1, drag: 0 } } }).ropes.length → 2
+ * Source: statics. Example: doubleBurton({ form: "three singles", turn: { kind: "measured", name: "sheave", tensionRatio: 1 } }).ropes.length → 2
  */
 export function doubleBurton({
   form,
   turn,
 }: {
   readonly form: "three singles" | "double and singles";
-  readonly turn: TurnLaw;
+  readonly turn: Turn;
 }): Reeving {
-  const through = (...names: string[]) => names.map((body) => ({ body, law: turn }));
+  const through = (...names: string[]) => names.map((body) => ({ body, turn }));
   const fall: RopeRun =
     form === "three singles"
       ? { name: "fall", start: "hauling block", turns: through("load block", "hauling block"), end: handEnd }

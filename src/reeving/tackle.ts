@@ -1,7 +1,7 @@
 import { ReevingError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
-import type { TurnLaw } from "./law.js";
 import { type Body, handEnd, type Place, type Reeving, type ReevingTurn } from "./reeving.js";
+import type { Turn } from "./station.js";
 
 /** A purchase with one moving block. */
 export interface TackleInput {
@@ -9,12 +9,12 @@ export interface TackleInput {
   readonly parts: number;
   /** Block that the hauling part leaves: `moving` is rove to advantage, `fixed` to disadvantage. */
   readonly hauledFrom: "moving" | "fixed";
-  /** Law of each sheave in the order in which the rope meets them from its fastened end, or one law for all. */
-  readonly turn: TurnLaw | readonly TurnLaw[];
+  /** Each sheave in the order in which the rope meets them from its fastened end, or one for all. */
+  readonly turn: Turn | readonly Turn[];
   /** Lead blocks after the tackle, each turning the hauling part back; 0 when absent. */
   readonly leadBlocks?: number;
-  /** Law of the lead blocks; that of the sheaves when absent. */
-  readonly leadTurn?: TurnLaw;
+  /** Sheave of the lead blocks; the last one of the tackle when absent. */
+  readonly leadTurn?: Turn;
   /** Angle between the parts and the line of the load [rad]; 0 when absent: parallel parts. */
   readonly spreadAngle?: number;
 }
@@ -26,12 +26,12 @@ export interface TackleInput {
  *
  * @param parts  [-], whole number 1 to 12
  * @param hauledFrom  block that the hauling part leaves
- * @param turn  law of the sheaves [-, N]; a list must have one law for every sheave
+ * @param turn  sheave, or one for every sheave in rove order [m, rad, N]
  * @param leadBlocks  [-], 0 to 8
  * @param spreadAngle  [rad], 0 to below a quarter turn
  * @returns reeving for the force balance
- * @throws ReevingError for an impossible number of parts or laws
- * Example: tackle({ parts: 4, hauledFrom: "fixed", turn: { haul: { ratio: 1.09, drag: 0 }, ease: { ratio: 1.09, drag: 0 } } }).ropes.length → 1
+ * @throws ReevingError for an impossible number of parts or sheaves
+ * Example: tackle({ parts: 4, hauledFrom: "fixed", turn: { kind: "measured", name: "sheave", tensionRatio: 1.09 } }).ropes.length → 1
  */
 export function tackle(input: TackleInput): Reeving {
   const { parts, hauledFrom, leadBlocks = 0 } = input;
@@ -44,13 +44,13 @@ export function tackle(input: TackleInput): Reeving {
   const order = Array.from({ length: sheaves + 1 }, (_, index) => side(sheaves - index));
   const { bodies, nextAnchor, nextPlace } = anchors(spread);
   const names = order.map((kind) => (kind === "moving" ? "moving" : nextAnchor()));
-  const laws = lawsOf(input.turn, sheaves);
-  const turns: ReevingTurn[] = names.slice(1).map((body, index) => ({ body, law: laws[index]! }));
-  const leadLaw = input.leadTurn ?? laws.at(-1) ?? lawsOf(input.turn, 1)[0]!;
+  const wheels = wheelsOf(input.turn, sheaves);
+  const turns: ReevingTurn[] = names.slice(1).map((body, index) => ({ body, turn: wheels[index]! }));
+  const lead = input.leadTurn ?? wheels.at(-1) ?? wheelsOf(input.turn, 1)[0]!;
   let x = hauledFrom === "fixed" ? 1 : 0;
-  for (let lead = 1; lead <= leadBlocks; lead++) {
-    bodies[`lead ${lead}`] = { at: x, moves: false };
-    turns.push({ body: `lead ${lead}`, law: leadLaw });
+  for (let index = 1; index <= leadBlocks; index++) {
+    bodies[`lead ${index}`] = { at: x, moves: false };
+    turns.push({ body: `lead ${index}`, turn: lead });
     x = 1 - x;
   }
   const hand = leadBlocks === 0 && hauledFrom === "moving" ? nextPlace() : x;
@@ -77,14 +77,14 @@ function anchors(spread: number): { bodies: Record<string, Body>; nextAnchor: ()
   return { bodies, nextAnchor, nextPlace };
 }
 
-function lawsOf(turn: TurnLaw | readonly TurnLaw[], sheaves: number): readonly TurnLaw[] {
+function wheelsOf(turn: Turn | readonly Turn[], sheaves: number): readonly Turn[] {
   if (!("length" in turn)) return Array.from({ length: sheaves }, () => turn);
   if (turn.length === sheaves) return turn;
   throw new ReevingError({
-    quantity: "laws of the sheaves",
-    value: `${turn.length} laws`,
-    allowed: `one law, or ${sheaves} laws`,
-    advice: "Give a law for every sheave, from the fastened end of the rope to the hauling part.",
+    quantity: "sheaves of the tackle",
+    value: `${turn.length} given`,
+    allowed: `one for all, or ${sheaves}`,
+    advice: "Give every sheave, from the fastened end of the rope to the hauling part.",
   });
 }
 

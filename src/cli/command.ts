@@ -1,0 +1,106 @@
+import yargs from "yargs";
+import type { ChecksOptions } from "./checks.js";
+import type { ReportsOptions } from "./reports.js";
+
+/** What a command line asks for. */
+export type Command =
+  | { readonly verb: "reports"; readonly options: ReportsOptions }
+  | { readonly verb: "checks"; readonly options: ChecksOptions }
+  | { readonly verb: "kernel install" }
+  | { readonly verb: "tell"; readonly text: string }
+  | { readonly verb: "refuse"; readonly text: string };
+
+const outputOption = {
+  type: "string",
+  describe: "Folder for the pages (reports/ in the current folder when left out)",
+  requiresArg: true,
+} as const;
+
+/**
+ * Reads a command line.
+ *
+ * @param args  words after the program's name
+ * @param version  of the package
+ * @returns the verb with its options, or a text to show
+ * Example: await readCommand(["reports", "--open"], "0.1.0")
+ */
+export async function readCommand(args: readonly string[], version: string): Promise<Command> {
+  let command: Command | undefined;
+  const parser = yargs()
+    .scriptName("haulbook")
+    .locale("en")
+    .usage("$0 <verb>\n\nTurns notebooks about sheets, blocks and hands into pages that open anywhere.")
+    .command(
+      "reports [names..]",
+      "Run notebooks and write their reports",
+      (verb) =>
+        verb
+          .usage(
+            "$0 reports [names..]\n\nRuns notebooks, each in a fresh kernel, and writes their reports and the index.",
+          )
+          .positional("names", {
+            type: "string",
+            array: true,
+            default: [] as string[],
+            describe: "Reports to build (all when left out)",
+          })
+          .option("single-file", {
+            type: "boolean",
+            default: false,
+            describe: "Carry everything inside each page, to send it on its own",
+          })
+          .option("open", { type: "boolean", default: false, describe: "Open the index afterwards" })
+          .option("output", outputOption)
+          .example("$0 reports", "Build all reports")
+          .example("$0 reports how-hard --open", "Build one report and look at the index")
+          .example("$0 reports --single-file --output handout", "Pages to send, in a folder of their own"),
+      ({ names, singleFile, open, output }) => {
+        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output } };
+      },
+    )
+    .command(
+      "checks",
+      "Print every comparison with expected values",
+      (verb) =>
+        verb
+          .usage("$0 checks\n\nPrints the comparisons of the reports that were built.")
+          .option("output", outputOption),
+      ({ output }) => {
+        command = { verb: "checks", options: { output } };
+      },
+    )
+    .command("kernel", "Look after the kernel that runs the notebooks", (verb) =>
+      verb
+        .usage("$0 kernel install")
+        .command("install", "Make the kernel known to Jupyter", {}, () => {
+          command = { verb: "kernel install" };
+        })
+        .demandCommand(1, "Say what to do with the kernel: install."),
+    )
+    .example("$0 reports", "Build all reports")
+    .example("$0 checks", "See what the model was checked against")
+    .example("$0 kernel install", "Use the notebooks in Jupyter")
+    .epilogue("Exit code: 0 done, 1 a notebook or a check failed, 2 wrong use.")
+    .demandCommand(1, "Name a verb: reports, checks or kernel.")
+    .recommendCommands()
+    .strict()
+    .version(version)
+    .help()
+    .wrap(96)
+    .exitProcess(false)
+    .fail(false);
+  try {
+    const told = await new Promise<string>((resolve, reject) => {
+      parser.parse([...args], {}, (error, _options, output) => (error ? reject(error) : resolve(output)));
+    });
+    if (told !== "") return { verb: "tell", text: `${told}\n` };
+    return command ?? { verb: "refuse", text: refusal("Name a verb: reports, checks or kernel.", args) };
+  } catch (error) {
+    return { verb: "refuse", text: refusal(error instanceof Error ? error.message : String(error), args) };
+  }
+}
+
+function refusal(message: string, args: readonly string[]): string {
+  const verb = args.find((word) => ["reports", "checks", "kernel"].includes(word));
+  return `${message}\nSee: haulbook ${verb === undefined ? "" : `${verb} `}--help\n`;
+}

@@ -1,0 +1,39 @@
+import { mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { dirname } from "node:path";
+import type { Disk } from "./surroundings.js";
+
+/** Answers with nothing where a file or folder is not there. */
+async function ifThere<Found>(found: Promise<Found>): Promise<Found | undefined> {
+  try {
+    return await found;
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === "ENOENT" || code === "ENOTDIR") return undefined;
+    throw error;
+  }
+}
+
+/**
+ * The real disk.
+ *
+ * @param mark  what tells the temporary files of this process from those of another
+ * @returns files that are replaced whole: written beside, then renamed
+ * Example: await realDisk("4711").replace("reports/index.html", page)
+ */
+export function realDisk(mark: string): Disk {
+  return {
+    read: (path) => ifThere(readFile(path, "utf8")),
+    list: async (folder) => (await ifThere(readdir(folder)))?.sort(),
+    replace: async (path, text) => {
+      const beside = `${path}.${mark}.part`;
+      await mkdir(dirname(path), { recursive: true });
+      try {
+        await writeFile(beside, text);
+        await rename(beside, path);
+      } catch (error) {
+        await rm(beside, { force: true });
+        throw error;
+      }
+    },
+  };
+}

@@ -1,0 +1,65 @@
+import { buildReports } from "../report/build.js";
+import { findNotebooks, reportName, reportsFolder, shownPath } from "./folders.js";
+import { suggestion } from "./suggestion.js";
+import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
+
+/** What `haulbook reports` was asked. */
+export interface ReportsOptions {
+  readonly names: readonly string[];
+  readonly singleFile: boolean;
+  readonly open: boolean;
+  readonly output?: string | undefined;
+}
+
+/** `haulbook reports`: runs the notebooks and writes their pages. */
+export async function reports(options: ReportsOptions, surroundings: Surroundings): Promise<ExitCode> {
+  const { currentFolder, disk, err, out } = surroundings;
+  const { folder, notebooks } = await findNotebooks(surroundings);
+  if (notebooks.length === 0) {
+    err(
+      `No notebooks in ${shownPath(folder, currentFolder)}. Put .ipynb files there, or go to a folder that has notebooks/.\n`,
+    );
+    return exitCodes.failed;
+  }
+  const known = notebooks.map(({ name }) => name);
+  const names = options.names.map(reportName);
+  const unknown = names.filter((name) => !known.includes(name));
+  if (unknown.length > 0) {
+    for (const name of unknown) {
+      const near = suggestion(name, known);
+      err(`No report is called "${name}".${near === undefined ? "" : ` Did you mean "${near}"?`}\n`);
+    }
+    err(`There are: ${known.join(", ")}.\n`);
+    return exitCodes.wrongUse;
+  }
+  const outputFolder = reportsFolder(options.output, currentFolder);
+  const { built, failures, index } = await buildReports({
+    notebooks,
+    names: names.length > 0 ? names : undefined,
+    outputFolder,
+    singleFile: options.singleFile,
+    run: ({ path }) => surroundings.run(path),
+    files: disk,
+    plotly: surroundings.plotly,
+    log: (line) => out(`${line}\n`),
+    now: surroundings.now,
+    signal: surroundings.signal,
+  });
+  if (failures.length > 0) {
+    for (const { message } of failures) err(`\n${message}\n`);
+    const kept = failures.some(({ name }) => known.includes(name))
+      ? " Earlier pages of what failed are kept as they were."
+      : "";
+    err(`\n${failures.length} failed, ${built.length} built.${kept}\n`);
+    return exitCodes.failed;
+  }
+  out(`${built.length} ${built.length === 1 ? "report" : "reports"} built. Open ${shownPath(index, currentFolder)}\n`);
+  if (options.open) {
+    try {
+      await surroundings.open(index);
+    } catch (error) {
+      err(`It could not be opened for you: ${error instanceof Error ? error.message : error}\n`);
+    }
+  }
+  return exitCodes.done;
+}

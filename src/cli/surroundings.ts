@@ -1,0 +1,37 @@
+import type { ExecutedNotebook } from "../notebook/executed.js";
+import type { Files } from "../report/files.js";
+
+/** A disk on which folders can be listed as well. */
+export interface Disk extends Files {
+  /** Names in a folder in alphabetical order, or nothing when there is no such folder. */
+  list(folder: string): Promise<readonly string[] | undefined>;
+}
+
+/** All that the verbs may touch outside themselves. */
+export interface Surroundings {
+  readonly currentFolder: string;
+  /** Folder that holds the package's own `package.json` and `notebooks/`. */
+  readonly packageFolder: string;
+  readonly disk: Disk;
+  /** Writes to standard output. */
+  readonly out: (text: string) => void;
+  /** Writes to standard error. */
+  readonly err: (text: string) => void;
+  /** Milliseconds from any start. */
+  readonly now: () => number;
+  /** Runs a notebook in a fresh kernel. */
+  readonly run: (path: string) => Promise<ExecutedNotebook>;
+  /** Source of the drawing library. */
+  readonly plotly: () => Promise<string>;
+  /** Opens a file as the user's desktop does. */
+  readonly open: (path: string) => Promise<void>;
+  /** Makes the kernel known to Jupyter; answers with the folder it stands in. */
+  readonly installKernel: () => Promise<string>;
+  readonly signal: AbortSignal;
+}
+
+/** What the shell is told. */
+export const exitCodes = { done: 0, failed: 1, wrongUse: 2 } as const;
+
+/** One of the exit codes. */
+export type ExitCode = (typeof exitCodes)[keyof typeof exitCodes];

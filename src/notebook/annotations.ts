@@ -1,0 +1,148 @@
+import { spreadLabels, wrapLabel } from "./labels.js";
+import type { Limit, Panel, Series } from "./output.js";
+import type { Palette } from "./palette.js";
+import type { Range } from "./scale.js";
+import { escapeLabel, type PlotlyPart, type SeriesStyle } from "./traces.js";
+
+/** Size of all texts in a chart [px]. */
+export const textSize = 12;
+export const lineHeight = 17;
+const labelWidth = 18;
+const characterWidth = 6.6;
+
+export interface PanelLabels {
+  readonly panel: Panel;
+  readonly styles: ReadonlyMap<string, SeriesStyle>;
+  readonly palette: Palette;
+  readonly axes: { readonly xaxis: string; readonly yaxis: string };
+  readonly ranges: { readonly x: Range; readonly y: Range };
+  /** Height of the panel [px]. */
+  readonly height: number;
+}
+
+interface EndLabel {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly colour: string;
+}
+
+/** Labels at the ends of the curves of one panel, moved apart where they would cover each other. */
+export function endLabels({ panel, styles, palette, axes, ranges, height }: PanelLabels): PlotlyPart[] {
+  const keyed = keySeries(panel);
+  const wanted = panel.series.flatMap((series): EndLabel[] => {
+    const colour = styles.get(series.name)?.colour ?? palette.ink;
+    return labelTexts(series, series === keyed).flatMap(({ text, values }) => {
+      const end = lastPoint(series.x, values, ranges.x);
+      return end === undefined ? [] : [{ text, ...end, colour }];
+    });
+  });
+  const unit = (ranges.y.high - ranges.y.low) / height;
+  const wrapped = wanted.map(({ text }) => wrapLabel(text, labelWidth));
+  const heights = spreadLabels(
+    wanted.map(({ y }, index) => ({ at: y, room: (wrapped[index]?.length ?? 1) * lineHeight * unit })),
+    ranges.y.low,
+    ranges.y.high,
+  );
+  return wanted.map(({ x, y, colour }, index) => ({
+    xref: axes.xaxis,
+    yref: axes.yaxis,
+    x,
+    y: heights[index] ?? y,
+    text: (wrapped[index] ?? []).map(escapeLabel).join("<br>"),
+    showarrow: false,
+    xanchor: "left",
+    yanchor: "middle",
+    align: "left",
+    xshift: 8,
+    font: { color: colour, size: textSize },
+  }));
+}
+
+/** Room that the widest end label takes [px]. */
+export function endLabelRoom(panels: readonly Panel[]): number {
+  const lengths = panels.flatMap((panel) =>
+    panel.series.flatMap((series) =>
+      labelTexts(series, series === keySeries(panel)).flatMap(({ text }) =>
+        wrapLabel(text, labelWidth).map(({ length }) => length),
+      ),
+    ),
+  );
+  return Math.round(16 + characterWidth * Math.max(0, ...lengths));
+}
+
+/** The one pair of a panel whose labels also say which curve is hauling and which is easing. */
+function keySeries({ series }: Panel): Series | undefined {
+  const pairs = series.filter(({ hauling, easing }) => hauling !== undefined && easing !== undefined);
+  return pairs.find(({ highlight }) => highlight === true) ?? pairs[0];
+}
+
+function labelTexts(series: Series, keyed: boolean): { text: string; values: readonly (number | null)[] }[] {
+  const { name, hauling, easing, line, points } = series;
+  if (keyed && hauling !== undefined && easing !== undefined) {
+    return [
+      { text: `${name}, hauling`, values: hauling },
+      { text: "easing", values: easing },
+    ];
+  }
+  const values = hauling ?? easing ?? line ?? points;
+  return values === undefined ? [] : [{ text: name, values }];
+}
+
+function lastPoint(
+  x: readonly number[],
+  values: readonly (number | null)[],
+  range: Range,
+): { x: number; y: number } | undefined {
+  for (let index = x.length - 1; index >= 0; index -= 1) {
+    const at = x[index];
+    const y = values[index] ?? null;
+    if (at !== undefined && y !== null && at <= range.high && at >= range.low) return { x: at, y };
+  }
+  return undefined;
+}
+
+/** Rules across one panel with their bands; a limit beyond the scale is still named, at the edge. */
+export function limitRules({ panel, palette, axes, ranges }: PanelLabels): {
+  shapes: PlotlyPart[];
+  annotations: PlotlyPart[];
+} {
+  const across = { xref: `${axes.xaxis} domain`, x0: 0, x1: 1, yref: axes.yaxis };
+  const limits = panel.limits ?? [];
+  const within = ({ value }: Limit) => value >= ranges.y.low && value <= ranges.y.high;
+  return {
+    shapes: limits.flatMap((limit) => [
+      ...(limit.low === undefined && limit.high === undefined
+        ? []
+        : [
+            {
+              type: "rect",
+              ...across,
+              y0: limit.low ?? limit.value,
+              y1: limit.high ?? limit.value,
+              fillcolor: palette.brick,
+              opacity: 0.1,
+              line: { width: 0 },
+              layer: "below",
+            },
+          ]),
+      { type: "line", ...across, y0: limit.value, y1: limit.value, line: { color: palette.brick, width: 1 } },
+    ]),
+    annotations: limits.map((limit) => {
+      const beyond = within(limit) ? "" : limit.value > ranges.y.high ? " ↑ beyond the scale" : " ↓ beyond the scale";
+      const y = Math.min(ranges.y.high, Math.max(ranges.y.low, limit.value));
+      return {
+        xref: `${axes.xaxis} domain`,
+        yref: axes.yaxis,
+        x: 0,
+        y,
+        text: escapeLabel(`${limit.name}${beyond}`),
+        showarrow: false,
+        xanchor: "left",
+        yanchor: y > (ranges.y.low + ranges.y.high) / 2 ? "top" : "bottom",
+        xshift: 4,
+        font: { color: palette.brick, size: textSize },
+      };
+    }),
+  };
+}

@@ -1,0 +1,58 @@
+import { randomBytes } from "node:crypto";
+import { chmod, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { createServer, type Server } from "node:net";
+import { tmpdir } from "node:os";
+import path from "node:path";
+
+/** Channels of a kernel, in the order in which ports are asked for. */
+const channels = ["shell", "iopub", "stdin", "control", "hb"] as const;
+
+/** Where a kernel listens. */
+export interface Connection {
+  readonly file: string;
+  readonly folder: string;
+  readonly key: string;
+  address(channel: (typeof channels)[number]): string;
+}
+
+/** Gives that many free ports on this machine; another program may still take one before the kernel does. */
+export type FindPorts = (count: number) => Promise<number[]>;
+
+const host = "127.0.0.1";
+
+function listen(): Promise<Server> {
+  return new Promise((resolve, reject) => {
+    const server = createServer();
+    server.once("error", reject);
+    server.listen(0, host, () => resolve(server));
+  });
+}
+
+/** Asks the system for free ports; all are held at once, so that they differ. */
+export async function freePorts(count: number): Promise<number[]> {
+  const servers = await Promise.all(Array.from({ length: count }, listen));
+  const ports = servers.map((server) => {
+    const address = server.address();
+    return typeof address === "object" && address !== null ? address.port : 0;
+  });
+  await Promise.all(servers.map((server) => new Promise((done) => server.close(done))));
+  return ports;
+}
+
+/** Writes a connection file that only its owner can read, in a folder of its own, with a fresh signing key. */
+export async function writeConnection(findPorts: FindPorts): Promise<Connection> {
+  const ports = await findPorts(channels.length);
+  const key = randomBytes(32).toString("hex");
+  const folder = await mkdtemp(path.join(tmpdir(), "haulbook-kernel-"));
+  const file = path.join(folder, "connection.json");
+  const byChannel = Object.fromEntries(channels.map((channel, index) => [`${channel}_port`, ports[index]]));
+  const content = { transport: "tcp", ip: host, key, signature_scheme: "hmac-sha256", ...byChannel };
+  try {
+    await writeFile(file, JSON.stringify(content), { mode: 0o600, flag: "wx" });
+    await chmod(file, 0o600);
+  } catch (error) {
+    await rm(folder, { recursive: true, force: true });
+    throw error;
+  }
+  return { file, folder, key, address: (channel) => `tcp://${host}:${byChannel[`${channel}_port`]}` };
+}

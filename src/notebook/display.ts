@@ -1,0 +1,152 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { ValueError } from "../quantity/errors.js";
+import { liveHtml } from "./html.js";
+import {
+  type Answer,
+  type Checks,
+  dataModeVariable,
+  type Figure,
+  figureMediaType,
+  type Question,
+  type Result,
+  type Shown,
+  shownMediaType,
+  type Table,
+} from "./output.js";
+import { lightPalette, plotlyFigure } from "./plotly.js";
+import { checkShown } from "./shape.js";
+
+/** Takes an output under its media type. */
+export type Sink = (mediaType: string, content: unknown) => void;
+
+export interface ShowOptions {
+  /** Takes the output; by default the cell that is running. */
+  readonly sink?: Sink;
+  /** Outputs travel as data instead of showing themselves; by default as the report build asks. */
+  readonly dataMode?: boolean;
+}
+
+const showLive = liveHtml(() =>
+  readFileSync(createRequire(import.meta.url).resolve("plotly.js-dist-min/plotly.min.js"), "utf8"),
+);
+
+/**
+ * Shows a thing as output of the running cell: as data for the report build, as HTML in a live notebook.
+ *
+ * @param shown  figure, table, result, answer, question or checks
+ * @throws ValueError when the thing is incomplete, or when no notebook kernel runs this and no sink is given
+ * Example: show(answer("About 80 N."))
+ */
+export function show(shown: Shown, options: ShowOptions = {}): void {
+  checkShown(shown);
+  const sink = options.sink ?? kernelSink();
+  const dataMode = options.dataMode ?? process.env[dataModeVariable] === "data";
+  if (!dataMode) sink("text/html", showLive(shown));
+  else if (shown.kind === "figure") {
+    const { data, layout } = plotlyFigure(shown, lightPalette);
+    sink(figureMediaType, { data, layout, haulbook: shown });
+  } else sink(shownMediaType, shown);
+}
+
+/** The kernel's own way to put out data: it hands it to the code of cells under a global name. */
+interface KernelGlobal {
+  readonly __tslab__?: { readonly require: (name: "tslab") => { readonly display: { raw: Sink } } };
+}
+
+function kernelSink(): Sink {
+  const kernel = (globalThis as KernelGlobal).__tslab__;
+  if (kernel === undefined) {
+    throw new ValueError({
+      quantity: "place to show something",
+      value: "none: no notebook kernel runs this program",
+      allowed: "a cell of a notebook, or a sink of your own",
+      advice: "In a script give show(…, { sink }).",
+    });
+  }
+  const { display } = kernel.require("tslab");
+  return (mediaType, content) => display.raw(mediaType, content);
+}
+
+/** A checked thing of a kind from its fields. */
+function built<Kind extends Shown["kind"], Fields extends object>(
+  kind: Kind,
+  fields: Fields,
+): Fields & { readonly kind: Kind } {
+  const shown = { ...fields, kind };
+  checkShown(shown);
+  return shown;
+}
+
+/**
+ * A figure as data, checked.
+ *
+ * @param fields  all fields of a figure but its kind
+ * @returns the figure
+ * @throws ValueError for a name that is no slug, an empty text, lists of different length, a number that is not finite
+ * Example: figure({ name: "hand-force", title, caption, altText, x, y, panels }).kind → "figure"
+ */
+export function figure(fields: Omit<Figure, "kind">): Figure {
+  return built("figure", fields);
+}
+
+/**
+ * A table as data, checked.
+ *
+ * @param fields  caption, columns and rows
+ * @returns the table
+ * @throws ValueError for a row that does not fill the columns, an empty caption, a number that is not finite
+ * Example: table({ caption: "Hand force", columns: ["Wind", "Force"], rows: [["12 kn", 86.3]] }).kind → "table"
+ */
+export function table(fields: Omit<Table, "kind">): Table {
+  return built("table", fields);
+}
+
+/**
+ * A computed number with its unit, checked.
+ *
+ * @param fields  label, value as printed, range as printed
+ * @returns the result
+ * @throws ValueError for an empty text
+ * Example: result({ label: "Hand force", text: "86 N", range: "likely 70 to 105 N" }).kind → "result"
+ */
+export function result(fields: Omit<Result, "kind">): Result {
+  return built("result", fields);
+}
+
+/**
+ * The sentence that answers the report's question, checked.
+ *
+ * @param text  Markdown, not empty
+ * @returns the answer
+ * @throws ValueError for an empty text
+ * Example: answer("About 80 N.").text → "About 80 N."
+ */
+export function answer(text: string): Answer {
+  return built("answer", { text });
+}
+
+/**
+ * A question to the reader with its answer, checked.
+ *
+ * @param fields  question and answer, Markdown, not empty
+ * @returns the question
+ * @throws ValueError for an empty text
+ * Example: question({ question: "Twice the wind?", answer: "Four times the load." }).kind → "question"
+ */
+export function question(fields: Omit<Question, "kind">): Question {
+  return built("question", fields);
+}
+
+/**
+ * Comparisons with expected values under a title, checked.
+ *
+ * @param title  text, not empty
+ * @param results  rows after the comparison, at least one
+ * @returns the checks
+ * @throws ValueError for an empty title or list, or a row that is not complete
+ * Example: checks("Against the handbook", compareAll(rows)).kind → "checks"
+ */
+export function checks(title: string, results: Checks["results"]): Checks {
+  return built("checks", { title, results });
+}

@@ -1,0 +1,103 @@
+import type { CheckResult } from "../published/row.js";
+import { figures } from "../quantity/print.js";
+import type { Figure, Shown, Table } from "./output.js";
+import { lightPalette, plotlyFigure } from "./plotly.js";
+
+/** Makes the HTML with which a live notebook shows a thing. */
+export type LiveHtml = (shown: Shown) => string;
+
+/**
+ * Makes what a live notebook shows, for one kernel session: the first figure brings the chart library along, later ones use it.
+ *
+ * @param librarySource  gives the text of the chart library
+ * @returns function from a shown thing to HTML that needs no network and no module loader
+ * Example: liveHtml(() => source)({ kind: "answer", text: "About 80 N." }) → "<p><strong>About 80 N.</strong></p>"
+ */
+export function liveHtml(librarySource: () => string): LiveHtml {
+  let figuresShown = 0;
+  return (shown) => {
+    switch (shown.kind) {
+      case "figure": {
+        figuresShown += 1;
+        const library = figuresShown === 1 ? librarySource() : undefined;
+        return figureHtml(shown, `haulbook-figure-${figuresShown}`, library);
+      }
+      case "table":
+        return tableHtml(shown);
+      case "result": {
+        const range = shown.range === undefined ? "" : ` <span>(${escapeHtml(shown.range)})</span>`;
+        return `<p>${escapeHtml(shown.label)}: <strong>${escapeHtml(shown.text)}</strong>${range}</p>`;
+      }
+      case "answer":
+        return `<p><strong>${escapeHtml(shown.text)}</strong></p>`;
+      case "question":
+        return `<details><summary>${escapeHtml(shown.question)}</summary><p>${escapeHtml(shown.answer)}</p></details>`;
+      case "checks":
+        return tableHtml({
+          kind: "table",
+          caption: shown.title,
+          columns: checkColumns,
+          rows: shown.results.map(checkRow),
+        });
+    }
+  };
+}
+
+const entities: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
+
+function escapeHtml(text: string): string {
+  return text.replace(/[&<>"']/g, (character) => entities[character] ?? character);
+}
+
+function tableHtml({ caption, columns, rows }: Table): string {
+  const row = (cells: readonly (string | number)[], tag: "th" | "td") =>
+    `<tr>${cells.map((cell) => `<${tag}>${escapeHtml(typeof cell === "number" ? figures(cell) : cell)}</${tag}>`).join("")}</tr>`;
+  const body = rows.map((cells) => row(cells, "td")).join("");
+  return `<table><caption>${escapeHtml(caption)}</caption><thead>${row(columns, "th")}</thead><tbody>${body}</tbody></table>`;
+}
+
+const checkColumns = ["What", "Computed", "Expected", "Allowed ±", "Unit", "Holds", "Evidence", "Source"];
+
+function checkRow(check: CheckResult): (string | number)[] {
+  const { quantity, computed, expected, allowed, unit, holds, evidence, source, place } = check;
+  return [
+    quantity,
+    computed,
+    expected,
+    allowed,
+    unit === "1" ? "" : unit,
+    holds ? "yes" : "NO",
+    evidence,
+    `${source}, ${place}`,
+  ];
+}
+
+/** Text of a script inside HTML: nothing in it can end the script element or open a comment in it. */
+function scriptText(source: string): string {
+  return source.replaceAll(/<(\/script|script|!--)/gi, "\\x3C$1");
+}
+
+function figureHtml(figure: Figure, id: string, library: string | undefined): string {
+  const { data, layout, config } = plotlyFigure(figure, lightPalette, { columns: Math.min(2, figure.panels.length) });
+  const chart = scriptText(JSON.stringify({ data, layout, config }));
+  // The library looks for a module loader and would hand itself to it: inside this function it finds only what is given here.
+  const load =
+    library === undefined
+      ? ""
+      : `<script>(function () { var define, module = { exports: {} }, exports = module.exports;\n${scriptText(library)}\nwindow.Plotly = module.exports; })();</script>`;
+  const missing = "The chart library came with the first figure of this session: restart the kernel and run all cells.";
+  return [
+    `<figure style="margin:0"><p><strong>${escapeHtml(figure.title)}</strong></p>`,
+    `<div id="${id}" role="img" aria-label="${escapeHtml(figure.altText)}" style="width:100%"></div>`,
+    `<figcaption>${escapeHtml(figure.caption)}</figcaption></figure>${load}`,
+    `<script>(function () { var place = document.getElementById("${id}"), chart = ${chart};`,
+    `if (window.Plotly) window.Plotly.newPlot(place, chart.data, chart.layout, chart.config);`,
+    `else place.textContent = ${JSON.stringify(missing)}; })();</script>`,
+  ].join("\n");
+}

@@ -1,0 +1,220 @@
+import { endLabelRoom, endLabels, limitRules, lineHeight, textSize } from "./annotations.js";
+import type { Axis, Figure } from "./output.js";
+import type { Palette } from "./palette.js";
+import { figureRanges, type Range } from "./scale.js";
+import { escapeLabel, type PlotlyPart, seriesStyles, seriesTraces } from "./traces.js";
+
+export { darkPalette, lightPalette, type Palette } from "./palette.js";
+
+/** A chart as plotly.js takes it. */
+export interface PlotlyFigure {
+  readonly data: readonly PlotlyPart[];
+  readonly layout: PlotlyPart;
+  readonly config: PlotlyPart;
+}
+
+export interface PlotlyOptions {
+  /** Panels side by side: 1 on a phone, 2 or 3 on a wide screen. */
+  readonly columns?: number;
+}
+
+const fontFamily = "system-ui, sans-serif";
+const panelHeight = 300;
+const rowGap = 92;
+const topScaleRoom = 46;
+/** Width for which the gap between columns is laid out [px]. */
+const columnWidth = 400;
+
+/**
+ * Chart of a figure for plotly.js; pure, with all colours from the palette.
+ *
+ * @param figure  figure as data
+ * @param palette  colours by role
+ * @param columns  panels side by side, 1 or more
+ * @returns data, layout and configuration
+ * Hauling is solid, easing dashed in the same colour, the dead band between them tinted; limits are rules in brick.
+ * Example: plotlyFigure(figure, lightPalette, { columns: 2 }).config → { displaylogo: false, displayModeBar: "hover", responsive: true }
+ */
+export function plotlyFigure(figure: Figure, palette: Palette, { columns = 1 }: PlotlyOptions = {}): PlotlyFigure {
+  const ranges = figureRanges(figure);
+  const styles = seriesStyles(figure, palette);
+  const count = figure.panels.length;
+  const across = Math.max(1, Math.min(Math.floor(columns), count));
+  const rows = Math.ceil(count / across);
+  const several = count > 1;
+  const top = figure.top === undefined ? 0 : topScaleRoom;
+  const labelRoom = endLabelRoom(figure.panels);
+  const plotHeight = rows * panelHeight + (rows - 1) * rowGap;
+  const gap = across > 1 ? (labelRoom + 24) / (across * columnWidth) : 0;
+  const width = (1 - gap * (across - 1)) / across;
+
+  const data: PlotlyPart[] = [];
+  const annotations: PlotlyPart[] = [];
+  const shapes: PlotlyPart[] = [];
+  const layoutAxes: Record<string, PlotlyPart> = {};
+  const look = axisLook(palette);
+  const clip = [figure.x, figure.y].some(({ minimum, maximum }) => minimum !== undefined || maximum !== undefined);
+  let topAxes = 0;
+
+  for (const [index, panel] of figure.panels.entries()) {
+    const row = Math.floor(index / across);
+    const column = index % across;
+    const axes = { xaxis: axisName("x", index), yaxis: axisName("y", index) };
+    const upper = 1 - (row * (panelHeight + rowGap)) / plotHeight;
+    const left = column * (width + gap);
+    const domains = { x: share(left, left + width), y: share(upper - panelHeight / plotHeight, upper) };
+    const lowest = index + across >= count;
+    layoutAxes[layoutName(axes.xaxis)] = {
+      ...look.x,
+      anchor: axes.yaxis,
+      domain: domains.x,
+      range: [ranges.x.low, ranges.x.high],
+      ...(index > 0 ? { matches: "x" } : {}),
+      ...(lowest ? { title: axisTitle(figure.x, palette.ink) } : {}),
+    };
+    layoutAxes[layoutName(axes.yaxis)] = {
+      ...look.y,
+      anchor: axes.xaxis,
+      domain: domains.y,
+      range: [ranges.y.low, ranges.y.high],
+      ...(index > 0 ? { matches: "y" } : {}),
+      ...(column === 0 ? { title: axisTitle(figure.y, palette.ink) } : {}),
+    };
+    if (figure.top !== undefined && row === 0) {
+      const name = axisName("x", count + topAxes);
+      topAxes += 1;
+      const marks = figure.top.marks.filter(({ at }) => inside(at, ranges.x));
+      layoutAxes[layoutName(name)] = {
+        ...look.x,
+        overlaying: axes.xaxis,
+        anchor: axes.yaxis,
+        side: "top",
+        matches: "x",
+        range: [ranges.x.low, ranges.x.high],
+        tickmode: "array",
+        tickvals: marks.map(({ at }) => at),
+        ticktext: marks.map(({ label }) => escapeLabel(label)),
+        tickfont: { color: palette.rope, size: textSize },
+        tickcolor: palette.rope,
+        linecolor: palette.rope,
+        title: axisTitle(figure.top, palette.rope),
+      };
+      // Plotly draws an axis only when a trace uses it.
+      data.push({
+        type: "scatter",
+        xaxis: name,
+        yaxis: axes.yaxis,
+        name: "top scale",
+        x: [ranges.x.low],
+        y: [null],
+        mode: "markers",
+        hoverinfo: "skip",
+        showlegend: false,
+      });
+    }
+    for (const series of panel.series) {
+      const style = styles.get(series.name);
+      if (style !== undefined) data.push(...seriesTraces({ series, style, palette, axes, clip }));
+    }
+    const labels = { panel, styles, palette, axes, ranges, height: panelHeight };
+    const rules = limitRules(labels);
+    shapes.push(...rules.shapes);
+    annotations.push(...rules.annotations, ...endLabels(labels));
+    if (several) annotations.push(panelTitle({ title: panel.title, axes, palette, shift: row === 0 ? top : 0 }));
+  }
+
+  const margin = { l: 64, r: labelRoom, t: 12 + top + (several ? 2 * lineHeight : 0), b: 56, autoexpand: false };
+  return {
+    data,
+    layout: {
+      autosize: true,
+      height: plotHeight + margin.t + margin.b,
+      margin,
+      font: { family: fontFamily, size: textSize, color: palette.ink },
+      paper_bgcolor: palette.paper,
+      plot_bgcolor: palette.paper,
+      showlegend: false,
+      hovermode: "closest",
+      hoverlabel: {
+        bgcolor: palette.paper,
+        bordercolor: palette.grid,
+        font: { color: palette.ink, family: fontFamily },
+      },
+      modebar: { bgcolor: "rgba(0, 0, 0, 0)", color: palette.quiet1, activecolor: palette.water },
+      dragmode: false,
+      annotations,
+      shapes,
+      ...layoutAxes,
+    },
+    config: { displaylogo: false, displayModeBar: "hover", responsive: true },
+  };
+}
+
+function axisName(letter: "x" | "y", index: number): string {
+  return index === 0 ? letter : `${letter}${index + 1}`;
+}
+
+/** `x2` is called `xaxis2` in the layout. */
+function layoutName(axis: string): string {
+  return `${axis.charAt(0)}axis${axis.slice(1)}`;
+}
+
+function share(from: number, to: number): [number, number] {
+  return [Math.max(0, from), Math.min(1, to)];
+}
+
+function inside(value: number, { low, high }: Range): boolean {
+  return value >= low && value <= high;
+}
+
+function axisTitle({ title }: Pick<Axis, "title">, color: string): PlotlyPart {
+  return { text: escapeLabel(title), font: { color, size: textSize }, standoff: 8 };
+}
+
+function axisLook(palette: Palette): { readonly x: PlotlyPart; readonly y: PlotlyPart } {
+  const both = { zeroline: false, tickfont: { size: textSize, color: palette.ink }, separatethousands: true };
+  return {
+    x: {
+      ...both,
+      showgrid: false,
+      showline: true,
+      linecolor: palette.ink,
+      ticks: "outside",
+      ticklen: 4,
+      tickcolor: palette.ink,
+    },
+    y: {
+      ...both,
+      showgrid: true,
+      gridcolor: palette.grid,
+      gridwidth: 1,
+      showline: false,
+      ticks: "",
+      ticklabelstandoff: 4,
+      nticks: 6,
+    },
+  };
+}
+
+interface PanelTitle {
+  readonly title: string;
+  readonly axes: { readonly xaxis: string; readonly yaxis: string };
+  readonly palette: Palette;
+  /** Room of a scale above the panel [px]. */
+  readonly shift: number;
+}
+
+function panelTitle({ title, axes, palette, shift }: PanelTitle): PlotlyPart {
+  return {
+    xref: `${axes.xaxis} domain`,
+    yref: `${axes.yaxis} domain`,
+    x: 0,
+    y: 1,
+    text: `<b>${escapeLabel(title)}</b>`,
+    showarrow: false,
+    xanchor: "left",
+    yanchor: "bottom",
+    yshift: 6 + shift,
+    font: { color: palette.ink, size: textSize + 1 },
+  };
+}

@@ -1,0 +1,210 @@
+import { ValueError } from "../quantity/errors.js";
+import type { Shown } from "./output.js";
+
+type Fields = Readonly<Record<string, unknown>>;
+
+function refuse(quantity: string, value: unknown, allowed: string, advice: string): ValueError {
+  return new ValueError({ quantity, value: short(value), allowed, advice });
+}
+
+function short(value: unknown): string {
+  const text = typeof value === "number" ? String(value) : (JSON.stringify(value) ?? String(value));
+  return text.length > 80 ? `${text.slice(0, 80)}…` : text;
+}
+
+function fields(where: string, value: unknown): Fields {
+  if (typeof value === "object" && value !== null && !Array.isArray(value)) return value as Fields;
+  throw refuse(where, value, "an object", "Use the builder functions.");
+}
+
+function text(where: string, value: unknown): string {
+  if (typeof value === "string" && value.trim() !== "") return value;
+  throw refuse(where, value, "a text that is not empty", "Write it in plain words.");
+}
+
+function finite(where: string, value: unknown): number {
+  if (typeof value === "number" && Number.isFinite(value)) return value;
+  throw refuse(where, value, "a finite number", "Leave out what could not be computed.");
+}
+
+function list(where: string, value: unknown): readonly unknown[] {
+  if (Array.isArray(value) && value.length > 0) return value;
+  throw refuse(
+    where,
+    value,
+    "a list with at least one entry",
+    "Leave the whole thing out when there is nothing to show.",
+  );
+}
+
+function oneOf(where: string, value: unknown, allowed: readonly unknown[]): void {
+  if (allowed.includes(value)) return;
+  throw refuse(where, value, allowed.map((entry) => JSON.stringify(entry)).join(", "), "Choose one of these.");
+}
+
+function numbersOrGaps(where: string, value: unknown, length: number): void {
+  const numbers = list(where, value);
+  if (numbers.length !== length) {
+    throw refuse(
+      `${where}, number of values`,
+      numbers.length,
+      `${length}, as many as x has`,
+      "Give one value per x; null leaves a gap.",
+    );
+  }
+  for (const [index, number] of numbers.entries())
+    if (number !== null) finite(`${where}[${index}], a number or null`, number);
+}
+
+const curves = ["hauling", "easing", "line", "points"] as const;
+
+function checkSeries(where: string, value: unknown): void {
+  const series = fields(where, value);
+  const name = `${where} "${text(`${where}, name`, series.name)}"`;
+  const x = list(`${name}, x`, series.x);
+  for (const [index, number] of x.entries()) finite(`${name}, x[${index}]`, number);
+  const given = curves.filter((curve) => series[curve] !== undefined);
+  if (given.length === 0)
+    throw refuse(name, "no values", `at least one of ${curves.join(", ")}`, "Give the curve its values.");
+  for (const curve of given) numbersOrGaps(`${name}, ${curve}`, series[curve], x.length);
+}
+
+function checkLimit(where: string, value: unknown): void {
+  const limit = fields(where, value);
+  text(`${where}, name`, limit.name);
+  const at = finite(`${where}, value`, limit.value);
+  const low = limit.low === undefined ? at : finite(`${where}, low`, limit.low);
+  const high = limit.high === undefined ? at : finite(`${where}, high`, limit.high);
+  if (low > at || high < at)
+    throw refuse(where, [low, at, high], "low ≤ value ≤ high", "Put the value inside its band.");
+}
+
+function checkAxis(where: string, value: unknown): void {
+  const axis = fields(where, value);
+  text(`${where}, title`, axis.title);
+  const low = axis.minimum === undefined ? Number.NEGATIVE_INFINITY : finite(`${where}, minimum`, axis.minimum);
+  const high = axis.maximum === undefined ? Number.POSITIVE_INFINITY : finite(`${where}, maximum`, axis.maximum);
+  if (low >= high) throw refuse(where, [low, high], "minimum below maximum", "Swap them or leave one out.");
+}
+
+const mostSeries = 5;
+
+function checkPanel(where: string, value: unknown, several: boolean): void {
+  const panel = fields(where, value);
+  if (several) text(`${where}, title`, panel.title);
+  else oneOf(`${where}, title (a text)`, typeof panel.title, ["string"]);
+  const series = list(`${where}, series`, panel.series);
+  if (series.length > mostSeries) {
+    throw refuse(
+      `${where}, number of series`,
+      series.length,
+      `at most ${mostSeries}`,
+      "Split the figure into several panels.",
+    );
+  }
+  series.forEach((entry, index) => {
+    checkSeries(`${where}, series ${index + 1}`, entry);
+  });
+  const names = series.map((entry) => fields(where, entry).name);
+  if (new Set(names).size < names.length)
+    throw refuse(`${where}, series names`, names, "each once", "Name the series apart.");
+  const highlighted = series.filter((entry) => fields(where, entry).highlight === true).length;
+  if (highlighted > 1)
+    throw refuse(`${where}, highlighted series`, highlighted, "0 or 1", "Highlight the one the figure is about.");
+  if (panel.limits !== undefined) {
+    if (!Array.isArray(panel.limits))
+      throw refuse(`${where}, limits`, panel.limits, "a list", "Leave it out when there is none.");
+    panel.limits.forEach((entry: unknown, index) => {
+      checkLimit(`${where}, limit ${index + 1}`, entry);
+    });
+  }
+}
+
+function checkFigure(figure: Fields): void {
+  const name = text("figure name", figure.name);
+  if (!/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(name)) {
+    throw refuse("figure name", name, "lower case letters, digits and single hyphens", 'For example "hand-force".');
+  }
+  const where = `figure "${name}"`;
+  for (const key of ["title", "caption", "altText"] as const) text(`${where}, ${key}`, figure[key]);
+  checkAxis(`${where}, x`, figure.x);
+  checkAxis(`${where}, y`, figure.y);
+  if (figure.top !== undefined) {
+    const top = fields(`${where}, top`, figure.top);
+    text(`${where}, top, title`, top.title);
+    for (const entry of list(`${where}, top, marks`, top.marks)) {
+      const mark = fields(`${where}, top mark`, entry);
+      finite(`${where}, top mark, at`, mark.at);
+      text(`${where}, top mark, label`, mark.label);
+    }
+  }
+  const panels = list(`${where}, panels`, figure.panels);
+  panels.forEach((panel, index) => {
+    checkPanel(`${where}, panel ${index + 1}`, panel, panels.length > 1);
+  });
+}
+
+function checkTable(table: Fields): void {
+  const where = `table "${text("table caption", table.caption)}"`;
+  const columns = list(`${where}, columns`, table.columns);
+  columns.forEach((column, index) => {
+    oneOf(`${where}, column ${index + 1} (a text)`, typeof column, ["string"]);
+  });
+  if (!Array.isArray(table.rows)) throw refuse(`${where}, rows`, table.rows, "a list", "Give a list of rows.");
+  table.rows.forEach((row: unknown, index) => {
+    const cells = list(`${where}, row ${index + 1}`, row);
+    if (cells.length !== columns.length) {
+      throw refuse(
+        `${where}, cells of row ${index + 1}`,
+        cells.length,
+        `${columns.length}, as many as columns`,
+        "Fill every column.",
+      );
+    }
+    for (const cell of cells)
+      if (typeof cell !== "string") finite(`${where}, row ${index + 1}, a text or number`, cell);
+  });
+}
+
+function checkChecks(checks: Fields): void {
+  const where = `checks "${text("checks title", checks.title)}"`;
+  list(`${where}, results`, checks.results).forEach((entry, index) => {
+    const row = fields(`${where}, row ${index + 1}`, entry);
+    for (const key of ["id", "quantity", "unit", "evidence", "status", "source", "place"])
+      text(`${where}, row ${index + 1}, ${key}`, row[key]);
+    for (const key of ["computed", "expected", "allowed", "deviation"])
+      finite(`${where}, row ${index + 1}, ${key}`, row[key]);
+    oneOf(`${where}, row ${index + 1}, holds`, row.holds, [true, false]);
+  });
+}
+
+const kinds = {
+  figure: checkFigure,
+  table: checkTable,
+  checks: checkChecks,
+  result: (result: Fields) => {
+    const label = text("result label", result.label);
+    text(`result "${label}", text`, result.text);
+    if (result.range !== undefined) text(`result "${label}", range`, result.range);
+  },
+  answer: (answer: Fields) => void text("answer", answer.text),
+  question: (question: Fields) => {
+    text("question", question.question);
+    text("answer to the question", question.answer);
+  },
+} satisfies Record<Shown["kind"], (value: Fields) => void>;
+
+/**
+ * Returns the value when it is something that a report can show, and refuses it loudly otherwise.
+ *
+ * @param value  anything
+ * @returns the value itself
+ * @throws ValueError that names the part that does not fit
+ * Example: checkShown({ kind: "answer", text: "About 80 N." }).kind → "answer"
+ */
+export function checkShown(value: unknown): Shown {
+  const shown = fields("shown thing", value);
+  oneOf("kind of the shown thing", shown.kind, Object.keys(kinds));
+  kinds[shown.kind as Shown["kind"]](shown);
+  return value as Shown;
+}

@@ -1,0 +1,144 @@
+import type { Figure, Series } from "./output.js";
+import type { Palette } from "./palette.js";
+
+/** Part of a chart as plotly reads it. */
+export type PlotlyPart = Readonly<Record<string, unknown>>;
+
+/** How a series is drawn: the same in every panel. */
+export interface SeriesStyle {
+  readonly colour: string;
+  readonly width: number;
+  /** Of a plain curve; hauling is always solid and easing always dashed. */
+  readonly dash: string;
+  readonly symbol: string;
+  readonly accent: boolean;
+}
+
+const quietDashes = ["dot", "dashdot", "longdashdot", "longdash"] as const;
+const quietSymbols = ["circle-open", "square-open", "diamond-open", "triangle-up-open", "x-thin-open"] as const;
+const marksOnCurve = 6;
+
+/** Styles by series name. A series alone in its figure is the one that the figure is about. */
+export function seriesStyles(figure: Figure, palette: Palette): Map<string, SeriesStyle> {
+  const all = figure.panels.flatMap(({ series }) => series);
+  const names = [...new Set(all.map(({ name }) => name))];
+  const accented = new Set(all.filter(({ highlight }) => highlight === true).map(({ name }) => name));
+  if (names.length === 1) for (const name of names) accented.add(name);
+  const quiets = [palette.quiet1, palette.quiet2, palette.quiet3, palette.quiet4];
+  const styles = new Map<string, SeriesStyle>();
+  let quiet = 0;
+  for (const name of names) {
+    if (accented.has(name)) {
+      styles.set(name, { colour: palette.water, width: 3, dash: "solid", symbol: "circle", accent: true });
+    } else {
+      const pick = <T>(from: readonly T[], otherwise: T): T => from[quiet % from.length] ?? otherwise;
+      styles.set(name, {
+        colour: pick(quiets, palette.quiet1),
+        width: 1.5,
+        dash: pick(quietDashes, "dot"),
+        symbol: pick(quietSymbols, "circle-open"),
+        accent: false,
+      });
+      quiet += 1;
+    }
+  }
+  return styles;
+}
+
+export interface SeriesTraces {
+  readonly series: Series;
+  readonly style: SeriesStyle;
+  readonly palette: Palette;
+  /** Names of the axes of the panel. */
+  readonly axes: { readonly xaxis: string; readonly yaxis: string };
+  /** Whether values may lie beyond the axes; otherwise marks on the edge are drawn whole. */
+  readonly clip: boolean;
+}
+
+/** Traces of one series: tint of the dead band first, so that the curves lie on top. */
+export function seriesTraces({ series, style, palette, axes, clip }: SeriesTraces): PlotlyPart[] {
+  const { name, x, hauling, easing, line, points } = series;
+  const traces: PlotlyPart[] = [];
+  const add = (part: string, y: readonly (number | null)[], look: PlotlyPart) =>
+    traces.push({
+      type: "scatter",
+      ...axes,
+      name: escapeLabel(part === "" ? name : `${name}, ${part}`),
+      x,
+      y,
+      connectgaps: false,
+      cliponaxis: clip,
+      showlegend: false,
+      hovertemplate: `%{fullData.name}<br>%{x:.3~r} → %{y:.3~r}<extra></extra>`,
+      ...look,
+    });
+  const curve = (dash: string): PlotlyPart => ({
+    mode: style.accent ? "lines" : "lines+markers",
+    line: { color: style.colour, width: style.width, dash },
+    ...(style.accent
+      ? {}
+      : { marker: { symbol: style.symbol, color: style.colour, size: 7, maxdisplayed: marksOnCurve } }),
+  });
+  if (hauling !== undefined && easing !== undefined) {
+    const outline = bandOutline(x, hauling, easing);
+    traces.push({
+      type: "scatter",
+      ...axes,
+      name: escapeLabel(`${name}, dead band`),
+      ...outline,
+      mode: "lines",
+      line: { width: 0 },
+      fill: "toself",
+      fillcolor: palette.tint,
+      opacity: style.accent ? 1 : 0.5,
+      hoverinfo: "skip",
+      showlegend: false,
+    });
+  }
+  if (hauling !== undefined) add("hauling", hauling, curve("solid"));
+  if (easing !== undefined) add("easing", easing, curve("dash"));
+  if (line !== undefined) add("", line, curve(style.dash));
+  if (points !== undefined) {
+    add(hauling || easing || line ? "points" : "", points, {
+      mode: "markers",
+      marker: {
+        symbol: style.symbol,
+        color: style.colour,
+        size: 8,
+        line: { color: style.accent ? palette.paper : style.colour, width: 1 },
+      },
+    });
+  }
+  return traces;
+}
+
+/** Closed outline of the area between two curves; a gap in either ends one area, and `null` stands between areas. */
+export function bandOutline(
+  x: readonly number[],
+  upper: readonly (number | null)[],
+  lower: readonly (number | null)[],
+): { readonly x: (number | null)[]; readonly y: (number | null)[] } {
+  const areas: { x: number; upper: number; lower: number }[][] = [[]];
+  for (const [index, at] of x.entries()) {
+    const high = upper[index] ?? null;
+    const low = lower[index] ?? null;
+    if (high === null || low === null) areas.push([]);
+    else areas.at(-1)?.push({ x: at, upper: high, lower: low });
+  }
+  const outline: { x: (number | null)[]; y: (number | null)[] } = { x: [], y: [] };
+  for (const area of areas.filter(({ length }) => length > 1)) {
+    if (outline.x.length > 0) {
+      outline.x.push(null);
+      outline.y.push(null);
+    }
+    const back = area.toReversed();
+    outline.x.push(...area.map((point) => point.x), ...back.map((point) => point.x));
+    outline.y.push(...area.map((point) => point.upper), ...back.map((point) => point.lower));
+  }
+  return outline;
+}
+
+/** Text without meaning as markup: plotly reads a few tags and entities in its texts. */
+export function escapeLabel(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+}

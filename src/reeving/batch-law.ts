@@ -1,0 +1,144 @@
+import { practice } from "../materials/practice.js";
+import { bendingLaw } from "./bending.js";
+import { cheekContact } from "./cheek.js";
+import { type Law, noLoss } from "./law.js";
+import type { FactorName } from "./scaled.js";
+import type { Measured, Rope, Turn } from "./station.js";
+import { turnLoss } from "./turn.js";
+
+/** Cases that are worked through together: the scratch arrays stay in the processor's cache. */
+export const chunkSize = 512;
+
+/** One factor of a chunk: values from `base` on. */
+export interface FactorColumn {
+  values: Float64Array;
+  base: number;
+}
+
+/** The factors of a chunk, by cause. */
+export type FactorColumns = Readonly<Record<FactorName, FactorColumn>>;
+
+/** T_hand = slope · T_load + offset, for a chunk of cases. */
+export interface AffineColumns {
+  readonly slope: Float64Array;
+  readonly offset: Float64Array;
+}
+
+/** The law of one turn for a chunk of cases. */
+export interface LawColumns {
+  readonly hauling: AffineColumns;
+  readonly easing: AffineColumns;
+  /** Fills the columns for a chunk; allocates nothing. */
+  fill(factors: FactorColumns, count: number): void;
+}
+
+/** Whether a turn rolls or its rope slides: a ratchet does either. */
+export type Mode = "free" | "gripped";
+
+/**
+ * Columns of the law of one turn, for many sets of factors.
+ *
+ * The same physics as for a single turn: what does not depend on the factors is worked out once, here.
+ *
+ * @param turn  sheave, ring, ratchet or measured turn [m, rad, N]
+ * @param rope  rope on it [m]
+ * @param mode  for a ratchet: free, or gripped
+ * @returns columns and their filler
+ * @throws ValueError for an impossible turn, as for a single one
+ */
+export function lawColumns(turn: Turn, rope: Rope, mode: Mode): LawColumns {
+  turnLoss({ turn, rope });
+  const columns = (): AffineColumns => ({ slope: new Float64Array(chunkSize), offset: new Float64Array(chunkSize) });
+  const hauling = columns();
+  const easing = columns();
+  const own = ownRatio(turn, rope, mode);
+  const rest = restOf(turn, rope);
+  return {
+    hauling,
+    easing,
+    fill: (factors, count) => {
+      own(hauling.slope, factors, count);
+      rest({ hauling, easing }, factors, count);
+    },
+  };
+}
+
+/** Name of a law: turns of one name share their columns. */
+export function lawKey(turn: Turn, mode: Mode): string {
+  const { name: _name, ...rest } = turn;
+  if (rest.kind !== "ratchet") return JSON.stringify(rest);
+  const { treadFriction, engageLoad: _engageLoad, ...sheave } = rest;
+  return JSON.stringify(mode === "free" ? { ...sheave, kind: "sheave" } : { ...sheave, treadFriction });
+}
+
+type Filler<Target> = (target: Target, factors: FactorColumns, count: number) => void;
+
+/** The loss that a turn has besides bending, cheeks, shared lines and constant drag. */
+function ownRatio(turn: Turn, rope: Rope, mode: Mode): Filler<Float64Array> {
+  if (turn.kind === "measured") {
+    const extra = turn.tensionRatio - 1;
+    return (ratio, { bearing: { values, base } }, count) => {
+      for (let i = 0; i < count; i++) ratio[i] = 1 + values[base + i]! * extra;
+    };
+  }
+  if (turn.kind === "ring") return capstan(turn.frictionCoefficient * turn.wrapAngle, "sliding");
+  if (turn.kind === "ratchet" && mode === "gripped") return capstan(turn.treadFriction * turn.wrapAngle, "tread");
+  const unit = turn.bearingFriction * (turn.pinRadius / ((turn.diameter + rope.diameter) / 2));
+  const cosine = Math.cos(turn.wrapAngle);
+  return (ratio, { bearing: { values, base } }, count) => {
+    for (let i = 0; i < count; i++) {
+      const m = unit * values[base + i]!;
+      const half = 1 - m * m * cosine;
+      const whole = 1 - m * m;
+      ratio[i] = (half + Math.sqrt(Math.max(0, (half - whole) * (half + whole)))) / whole;
+    }
+  };
+}
+
+function capstan(angle: number, name: "sliding" | "tread"): Filler<Float64Array> {
+  return (ratio, factors, count) => {
+    const { values, base } = factors[name];
+    for (let i = 0; i < count; i++) ratio[i] = Math.exp(angle * values[base + i]!);
+  };
+}
+
+/**
+ * Adds bending, cheeks, shared lines and constant drag to a ratio, in the order of a single turn; easing then undoes
+ * hauling: T_hand = (T_load − c) / k.
+ */
+function restOf(turn: Turn, rope: Rope): Filler<Pick<LawColumns, "hauling" | "easing">> {
+  const constant = turn.drag ?? 0;
+  const bending = turn.kind === "measured" ? noLoss : bendingOf(turn, rope);
+  const bend = bending.ratio - 1;
+  const bendDrag = bending.drag;
+  const cheek = turn.kind === "measured" ? 1 : cheekOf(turn, rope);
+  const extra = turn.kind !== "measured" && (turn.lines ?? 1) > 1 ? practice.sharedLeadFactor.value - 1 : 0;
+  return ({ hauling, easing }, factors, count) => {
+    const { values: bends, base: bendBase } = factors.bending;
+    const { values: drags, base: dragBase } = factors.drag;
+    const { slope, offset } = hauling;
+    const { slope: easingSlope, offset: easingOffset } = easing;
+    for (let i = 0; i < count; i++) {
+      const factor = bends[bendBase + i]!;
+      const own = slope[i]! * cheek;
+      const alone = own * (1 + bend * factor);
+      const shared = extra === 0 ? 1 : alone ** extra;
+      const ratio = alone * shared;
+      const drag = own * bendDrag * factor * (shared + extra) + constant * drags[dragBase + i]!;
+      const inverse = 1 / ratio;
+      slope[i] = ratio;
+      offset[i] = drag;
+      easingSlope[i] = inverse;
+      easingOffset[i] = -drag * inverse;
+    }
+  };
+}
+
+function bendingOf(turn: Exclude<Turn, Measured>, { diameter: ropeDiameter, stiffness }: Rope): Law {
+  return bendingLaw({ ropeDiameter, sheaveDiameter: turn.diameter, wrapAngle: turn.wrapAngle, stiffness });
+}
+
+function cheekOf(turn: Exclude<Turn, Measured>, { diameter: ropeDiameter }: Rope): number {
+  if (turn.kind === "ring" || turn.grooveWidth === undefined) return 1;
+  return cheekContact({ ropeDiameter, grooveWidth: turn.grooveWidth, wrapAngle: turn.wrapAngle }).ratio;
+}

@@ -1,0 +1,185 @@
+import { join } from "node:path";
+import type { ExecutedNotebook } from "../notebook/executed.js";
+import { checksJson, failureText, sharedChecks } from "./checklist.js";
+import { checksPage } from "./checkspage.js";
+import { assetNames } from "./document.js";
+import { ReportError } from "./errors.js";
+import type { Files } from "./files.js";
+import { indexPage } from "./indexpage.js";
+import { pageScript } from "./pagescript.js";
+import { type ReportRecord, readRecord, recordOf, recordText } from "./record.js";
+import { reportPage } from "./reportpage.js";
+import { styleSheet } from "./stylesheet.js";
+
+/** A notebook that becomes a report. */
+export interface NotebookFile {
+  /** File name without its ending: the name of the report. */
+  readonly name: string;
+  readonly path: string;
+}
+
+/** What a build is asked to do, and the effects it may have. */
+export interface BuildRequest {
+  /** All notebooks; the index covers them all. */
+  readonly notebooks: readonly NotebookFile[];
+  /** Names of those to run; all when left out. */
+  readonly names?: readonly string[] | undefined;
+  readonly outputFolder: string;
+  /** Whether each report is one file that carries everything. */
+  readonly singleFile?: boolean | undefined;
+  /** How many notebooks run at a time; 2 when left out. */
+  readonly sideBySide?: number | undefined;
+  /** Runs a notebook in a fresh kernel. */
+  readonly run: (notebook: NotebookFile) => Promise<ExecutedNotebook>;
+  readonly files: Files;
+  /** Source of the drawing library. */
+  readonly plotly: () => Promise<string>;
+  readonly log: (line: string) => void;
+  /** Milliseconds from any start, for progress lines only. */
+  readonly now: () => number;
+  readonly signal?: AbortSignal | undefined;
+}
+
+/** A report, or the pages that lead to reports, which could not be built. */
+interface BuildFailure {
+  readonly name: string;
+  readonly message: string;
+}
+
+/** What came of a build. */
+interface BuildOutcome {
+  /** Names of the reports that were built, in the order of the request. */
+  readonly built: readonly string[];
+  readonly failures: readonly BuildFailure[];
+  /** Path of the page that leads to all reports. */
+  readonly index: string;
+}
+
+/** Names that pages of the folder's own already have. */
+const takenNames: readonly string[] = ["index", "checks"];
+
+/** Path of the record of a report. */
+function recordPath(outputFolder: string, name: string): string {
+  return join(outputFolder, "data", `${name}.json`);
+}
+
+async function buildOne(
+  notebook: NotebookFile,
+  request: BuildRequest,
+  inlinePlotly: string | undefined,
+): Promise<ReportRecord> {
+  const { files, outputFolder } = request;
+  if (takenNames.includes(notebook.name.toLowerCase())) {
+    throw new ReportError(
+      notebook.path,
+      `the name ${notebook.name} belongs to a page of its own; rename the notebook.`,
+    );
+  }
+  const executed = { ...(await request.run(notebook)), name: notebook.name };
+  const record = recordOf(executed);
+  const failing = record.checks.filter(({ holds }) => !holds);
+  if (failing.length > 0) throw new ReportError(notebook.path, failing.map(failureText).join("\n"));
+  sharedChecks([{ report: record.name, results: record.checks }]);
+  const page = reportPage(executed, { inlinePlotly });
+  await files.replace(join(outputFolder, `${record.name}.html`), page);
+  await files.replace(recordPath(outputFolder, record.name), recordText(record));
+  return record;
+}
+
+/** Runs tasks a few at a time; answers in the order of the items. */
+async function pooled<Item, Done>(
+  items: readonly Item[],
+  sideBySide: number,
+  task: (item: Item) => Promise<Done>,
+): Promise<Done[]> {
+  const done: Done[] = [];
+  let next = 0;
+  const worker = async () => {
+    for (let index = next++; index < items.length; index = next++) done[index] = await task(items[index] as Item);
+  };
+  await Promise.all(Array.from({ length: Math.max(1, Math.min(sideBySide, items.length)) }, worker));
+  return done;
+}
+
+/**
+ * Records of all reports that were ever built.
+ *
+ * @param request  notebooks, folder and files
+ * @returns records in the order of their names
+ * @throws ReportError when a record cannot be read
+ * Example: await allRecords({ notebooks, outputFolder: "reports", files })
+ */
+export async function allRecords(
+  request: Pick<BuildRequest, "notebooks" | "outputFolder" | "files">,
+): Promise<ReportRecord[]> {
+  const names = request.notebooks.map(({ name }) => name).sort();
+  const records: ReportRecord[] = [];
+  for (const name of names) {
+    const path = recordPath(request.outputFolder, name);
+    const text = await request.files.read(path);
+    if (text !== undefined) records.push(readRecord(text, path));
+  }
+  return records;
+}
+
+async function writeLeadingPages(request: BuildRequest): Promise<void> {
+  const { files, outputFolder, singleFile } = request;
+  const records = await allRecords(request);
+  if (records.length === 0) return;
+  const checks = sharedChecks(records.map(({ name, checks: results }) => ({ report: name, results })));
+  const inline = singleFile === true;
+  await files.replace(join(outputFolder, "index.html"), indexPage({ records, checks, inline }));
+  await files.replace(join(outputFolder, "checks.html"), checksPage({ records, checks, inline }));
+  await files.replace(join(outputFolder, "checks.json"), checksJson(checks));
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
+
+/**
+ * Runs notebooks and writes their reports, and the pages that lead to them.
+ *
+ * A report that fails keeps its earlier page; the others are built all the same. Nothing that is written holds a
+ * clock or a random number: the same notebooks give the same bytes.
+ *
+ * @param request  what to build, and the effects
+ * @returns what was built and what failed; it does not throw for a notebook that fails
+ * Example: (await buildReports(request)).failures.length → 0
+ */
+export async function buildReports(request: BuildRequest): Promise<BuildOutcome> {
+  const { notebooks, names, outputFolder, files, log, now } = request;
+  const chosen = names === undefined ? notebooks : notebooks.filter(({ name }) => names.includes(name));
+  const plotly = await request.plotly();
+  const inlinePlotly = request.singleFile === true ? plotly : undefined;
+  if (inlinePlotly === undefined) {
+    await files.replace(join(outputFolder, assetNames.plotly), plotly);
+    await files.replace(join(outputFolder, assetNames.script), pageScript);
+    await files.replace(join(outputFolder, assetNames.style), styleSheet);
+  }
+  const failures: BuildFailure[] = [];
+  const results = await pooled(chosen, request.sideBySide ?? 2, async (notebook) => {
+    const start = now();
+    try {
+      request.signal?.throwIfAborted();
+      log(`${notebook.name}: running`);
+      await buildOne(notebook, request, inlinePlotly);
+      log(`${notebook.name}: built in ${((now() - start) / 1000).toFixed(1)} s`);
+      return { name: notebook.name };
+    } catch (error) {
+      log(`${notebook.name}: failed`);
+      return { name: notebook.name, message: messageOf(error) };
+    }
+  });
+  for (const { name, message } of results) if (message !== undefined) failures.push({ name, message });
+  try {
+    await writeLeadingPages(request);
+  } catch (error) {
+    failures.push({ name: "index", message: messageOf(error) });
+  }
+  return {
+    built: results.filter(({ message }) => message === undefined).map(({ name }) => name),
+    failures,
+    index: join(outputFolder, "index.html"),
+  };
+}

@@ -1,0 +1,25 @@
+import type { Panel, Series } from "../notebook/output.js";
+
+/** How a curve of a series runs, and so how it is drawn. */
+type CurveKind = "hauling" | "easing" | "line" | "points";
+
+/** One curve of a panel. */
+export interface Curve {
+  readonly series: Series;
+  readonly kind: CurveKind;
+  /** Words for a table column. */
+  readonly name: string;
+  readonly y: readonly (number | null)[];
+}
+
+/** All curves of a panel, in the order of its series. */
+export function curvesOf(panel: Panel): Curve[] {
+  const kinds: readonly CurveKind[] = ["hauling", "easing", "line", "points"];
+  return panel.series.flatMap((series) =>
+    kinds.flatMap((kind) => {
+      const y = series[kind];
+      const ending = kind === "line" ? "" : `, ${kind}`;
+      return y === undefined ? [] : [{ series, kind, y, name: `${series.name}${ending}` }];
+    }),
+  );
+}

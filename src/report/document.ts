@@ -1,0 +1,80 @@
+import { createHash } from "node:crypto";
+import { type Content, html, Markup, scriptForPage } from "./html.js";
+import { pageScript } from "./pagescript.js";
+import { styleSheet } from "./stylesheet.js";
+
+/** Files beside the pages, as they are named in the output folder. */
+export const assetNames = {
+  style: "assets/page.css",
+  script: "assets/page.js",
+  plotly: "assets/plotly.min.js",
+} as const;
+
+/** One page: everything between its frame. */
+interface PageParts {
+  /** Plain text. */
+  readonly title: string;
+  /** Plain text for previews. */
+  readonly description: string;
+  readonly body: Content;
+  /** Whether the page has charts to draw. */
+  readonly charts: boolean;
+  /** Source of plotly, to carry everything in one file; left out, the page refers to the files beside it. */
+  readonly inlinePlotly?: string | undefined;
+  /** Whether style and script stand in the page itself. */
+  readonly inline: boolean;
+}
+
+function hash(source: string): string {
+  return `'sha256-${createHash("sha256").update(source, "utf8").digest("base64")}'`;
+}
+
+/** What the page may load: itself, or the folder it was opened from; never the network. */
+function securityPolicy(inlineScripts: readonly string[] | undefined): string {
+  const scripts = inlineScripts === undefined ? "'self' file:" : inlineScripts.map(hash).join(" ") || "'none'";
+  const own = inlineScripts === undefined ? "'self' file: " : "";
+  return [
+    "default-src 'none'",
+    `script-src ${scripts}`,
+    `style-src ${own}'unsafe-inline'`,
+    `img-src ${own}data: blob:`,
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
+}
+
+/**
+ * A whole HTML file.
+ *
+ * @param parts  title, body, and whether everything is carried inside
+ * @returns HTML text, the same for the same parts
+ * Example: documentHtml({ title: "Checks", description: "", body: "", charts: false, inline: false })
+ */
+export function documentHtml({ title, description, body, charts, inline, inlinePlotly }: PageParts): string {
+  const scripts = charts ? [pageScript, inlinePlotly ?? ""].map(scriptForPage) : [];
+  const head = inline
+    ? html`<style>${new Markup(styleSheet)}</style>`
+    : html`<link rel="stylesheet" href="${assetNames.style}">${
+        charts &&
+        html`
+<script src="${assetNames.script}" defer></script>
+<script src="${assetNames.plotly}" defer></script>`
+      }`;
+  return html`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${securityPolicy(inline ? scripts : undefined)}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<meta name="referrer" content="no-referrer">
+<meta name="description" content="${description}">
+<title>${title}</title>
+${head}
+</head>
+<body>
+${body}
+${inline && scripts.map((script) => html`<script>${new Markup(script)}</script>\n`)}</body>
+</html>
+`.text;
+}

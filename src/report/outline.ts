@@ -1,0 +1,119 @@
+import type { ExecutedNotebook } from "../notebook/executed.js";
+import type { Answer, Figure, Question, Result, Table } from "../notebook/output.js";
+import type { CheckResult } from "../published/row.js";
+import { bibliography } from "../sources/bibliography.js";
+import { ReportError } from "./errors.js";
+import type { Markup } from "./html.js";
+import { markdownParts, type PageIds } from "./markdown.js";
+
+/** What stands in the text where a cell showed it. Results in a row stand together. */
+export type InPlace = Figure | Table | Question | { readonly kind: "results"; readonly results: Result[] } | ProseBlock;
+
+/** Prose as HTML. */
+interface ProseBlock {
+  readonly kind: "prose";
+  readonly body: Markup;
+}
+
+/** One section of the notebook: a heading of the second level and all below it. */
+export interface Section {
+  readonly text: string;
+  readonly markup: Markup;
+  readonly blocks: InPlace[];
+}
+
+/** A code cell with what it printed. */
+export interface CellWorking {
+  /** Position among all cells of the notebook, from 1. */
+  readonly number: number;
+  /** Section that the cell belongs to; the question before any. */
+  readonly section: string;
+  readonly code: string;
+  readonly printed: string;
+}
+
+/** A notebook sorted into what a report page needs. */
+export interface Outline {
+  readonly name: string;
+  readonly question: { readonly text: string; readonly markup: Markup };
+  readonly answer: Answer;
+  readonly picture?: Figure;
+  /** What stands before the first section. */
+  readonly opening: readonly InPlace[];
+  readonly sections: readonly Section[];
+  readonly checks: readonly CheckResult[];
+  readonly working: readonly CellWorking[];
+}
+
+function withKnownSource(result: CheckResult, place: string): CheckResult {
+  if (Object.hasOwn(bibliography, result.source)) return result;
+  throw new ReportError(
+    place,
+    `check ${result.id} names the source "${result.source}", which is not in the bibliography.`,
+  );
+}
+
+/**
+ * Sorts an executed notebook into the parts of a report.
+ *
+ * @param notebook  after a complete run
+ * @param ids  ids of the page
+ * @returns the parts, prose rendered, everything else as data
+ * @throws ReportError when question or answer are missing, or the prose cannot be rendered
+ * Example: outlineOf(notebook, new PageIds()).question.text → "How hard do I have to hold?"
+ */
+export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
+  const file = `${notebook.name}.ipynb`;
+  const opening: InPlace[] = [];
+  const sections: Section[] = [];
+  const checks: CheckResult[] = [];
+  const working: CellWorking[] = [];
+  let question: Outline["question"] | undefined;
+  let answer: Answer | undefined;
+  let picture: Figure | undefined;
+
+  const blocks = () => sections[sections.length - 1]?.blocks ?? opening;
+  const prose = (source: string, place: string) => {
+    for (const { heading, body } of markdownParts(source, { place, ids })) {
+      if (heading?.level === 1 && question === undefined) question = { text: heading.text, markup: heading.markup };
+      else if (heading) sections.push({ text: heading.text, markup: heading.markup, blocks: [] });
+      if (body.text !== "") blocks().push({ kind: "prose", body });
+    }
+  };
+
+  notebook.cells.forEach((cell, index) => {
+    const place = `${file}, cell ${index + 1}`;
+    if (cell.type === "markdown") {
+      prose(cell.source, place);
+      return;
+    }
+    const printed: string[] = [];
+    for (const output of cell.outputs) {
+      if (output.kind === "stream") printed.push(output.text);
+      else if (output.kind === "checks") checks.push(...output.results.map((result) => withKnownSource(result, place)));
+      else if (output.kind === "answer") {
+        if (answer)
+          throw new ReportError(
+            place,
+            "a second answer; a report gives one. Show the other as prose, a result or a question.",
+          );
+        answer = output;
+      } else if (output.kind === "figure" && picture === undefined) picture = output;
+      else if (output.kind === "result") {
+        const last = blocks()[blocks().length - 1];
+        if (last?.kind === "results") last.results.push(output);
+        else blocks().push({ kind: "results", results: [output] });
+      } else blocks().push(output);
+    }
+    const section = sections[sections.length - 1]?.text ?? question?.text ?? "Preparation";
+    working.push({ number: index + 1, section, code: cell.source, printed: printed.join("") });
+  });
+
+  if (!question)
+    throw new ReportError(
+      file,
+      'no question; start the first cell with a heading such as "# How hard do I have to hold?".',
+    );
+  if (!answer) throw new ReportError(file, "no answer; let one cell show an answer: one computed sentence.");
+  return { name: notebook.name, question, answer, ...(picture && { picture }), opening, sections, checks, working };
+}

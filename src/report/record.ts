@@ -1,0 +1,90 @@
+import type { ExecutedNotebook } from "../notebook/executed.js";
+import type { CheckResult } from "../published/row.js";
+import { bibliography } from "../sources/bibliography.js";
+import { isEvidenceKind, isStatus } from "./checklist.js";
+import { ReportError } from "./errors.js";
+import { PageIds } from "./markdown.js";
+import { outlineOf } from "./outline.js";
+import { isThumbnail, type Thumbnail, thumbnailOf } from "./thumbnail.js";
+
+/** What a built report leaves behind for the pages that lead to it. */
+export interface ReportRecord {
+  readonly name: string;
+  /** Plain text. */
+  readonly question: string;
+  /** Markdown. */
+  readonly answer: string;
+  readonly thumbnail?: Thumbnail;
+  readonly checks: readonly CheckResult[];
+}
+
+/** Address of a report's page, from the pages beside it. */
+export function pageAddress(name: string): string {
+  return `${encodeURIComponent(name)}.html`;
+}
+
+/**
+ * The record of an executed notebook.
+ *
+ * @param notebook  after a complete run
+ * @returns question, answer, sketch and check results
+ * @throws ReportError as the page does
+ * Example: recordOf(notebook).question → "How hard do I have to hold?"
+ */
+export function recordOf(notebook: ExecutedNotebook): ReportRecord {
+  const { name, question, answer, picture, checks } = outlineOf(notebook, new PageIds());
+  return {
+    name,
+    question: question.text,
+    answer: answer.text,
+    ...(picture && { thumbnail: thumbnailOf(picture) }),
+    checks,
+  };
+}
+
+/** The record as text of its file. */
+export function recordText(record: ReportRecord): string {
+  return `${JSON.stringify(record, undefined, 1)}\n`;
+}
+
+function isCheck(value: unknown): value is CheckResult {
+  if (typeof value !== "object" || value === null) return false;
+  const check = value as Partial<Record<keyof CheckResult, unknown>>;
+  const texts = [check.id, check.quantity, check.unit, check.place];
+  const numbers = [check.computed, check.expected, check.allowed, check.deviation];
+  return (
+    texts.every((text) => typeof text === "string") &&
+    numbers.every((number) => typeof number === "number") &&
+    typeof check.holds === "boolean" &&
+    isEvidenceKind(check.evidence) &&
+    isStatus(check.status) &&
+    typeof check.source === "string" &&
+    Object.hasOwn(bibliography, check.source)
+  );
+}
+
+/**
+ * A record read back from its file.
+ *
+ * @param text  the file
+ * @param place  its path, for the message
+ * @returns the record
+ * @throws ReportError when it is not a record of this version
+ * Example: readRecord(recordText(record), "data/a.json").name → "a"
+ */
+export function readRecord(text: string, place: string): ReportRecord {
+  const broken = new ReportError(place, "not a record of this version; build all reports again.");
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    throw broken;
+  }
+  if (typeof value !== "object" || value === null) throw broken;
+  const record = value as Partial<Record<keyof ReportRecord, unknown>>;
+  const { name, question, answer, thumbnail, checks } = record;
+  if (typeof name !== "string" || typeof question !== "string" || typeof answer !== "string") throw broken;
+  if (!Array.isArray(checks) || !checks.every(isCheck)) throw broken;
+  if (thumbnail !== undefined && !isThumbnail(thumbnail)) throw broken;
+  return { name, question, answer, ...(thumbnail && { thumbnail }), checks };
+}

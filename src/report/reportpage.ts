@@ -1,0 +1,179 @@
+import type { ExecutedNotebook } from "../notebook/executed.js";
+import type { Question } from "../notebook/output.js";
+import { cautionList } from "./cautions.js";
+import { checkSummary, checkTables, sourceList } from "./checktable.js";
+import { documentHtml } from "./document.js";
+import { ReportError } from "./errors.js";
+import { figureBlock } from "./figure.js";
+import { reportFoot } from "./foot.js";
+import { type Content, html, type Markup } from "./html.js";
+import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.js";
+import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
+import { shownResults, shownTable } from "./table.js";
+
+/** How a page carries its style, script and drawing library. */
+interface PageForm {
+  /** Source of plotly when everything stands in one file; left out, the page refers to the files beside it. */
+  readonly inlinePlotly?: string | undefined;
+}
+
+/** A part of the page below the picture. */
+interface Part {
+  readonly text: string;
+  readonly markup: Content;
+  readonly body: Content;
+  readonly kind?: string;
+}
+
+/** Headings that the page sets itself; a section of the notebook with the same heading becomes its beginning. */
+const ownHeadings = ["Checked against", "Take care", "Working", "Sources"] as const;
+
+function isOwn(section: Section): boolean {
+  return ownHeadings.some((heading) => heading.toLowerCase() === section.text.toLowerCase());
+}
+
+class Renderer {
+  readonly #ids: PageIds;
+  readonly #place: string;
+  readonly #questions: { question: Markup; answer: Markup }[] = [];
+
+  constructor(ids: PageIds, place: string) {
+    this.#ids = ids;
+    this.#place = place;
+  }
+
+  blocks(blocks: readonly InPlace[]): Markup {
+    return html`${blocks.map((block) => this.#block(block))}`;
+  }
+
+  #block(block: InPlace): Markup {
+    switch (block.kind) {
+      case "prose":
+        return block.body;
+      case "figure":
+        return figureBlock(block, this.#ids);
+      case "table":
+        return shownTable(block);
+      case "results":
+        return shownResults(block.results);
+      case "question":
+        return this.#question(block);
+    }
+  }
+
+  #question({ question, answer }: Question): Markup {
+    const asked = markdownLine(question, { place: this.#place });
+    const reply = markdownBlocks(answer, { place: this.#place, ids: this.#ids });
+    this.#questions.push({ question: asked, answer: markdownBlocks(answer, { place: this.#place, ids: this.#ids }) });
+    return html`<details class="question"><summary>${asked}</summary>
+<div class="reply">
+${reply}</div></details>
+`;
+  }
+
+  /** All answers once more: shown on the last sheet of a print, where the folded ones stay closed. */
+  answers(): Markup | undefined {
+    if (this.#questions.length === 0) return undefined;
+    return html`<section class="answers">
+<h2>Answers</h2>
+${this.#questions.map(({ question, answer }) => html`<h3>${question}</h3>\n${answer}`)}</section>
+`;
+  }
+}
+
+function workingBody(cells: readonly CellWorking[]): Markup {
+  return html`${cells.map(
+    ({ number, section, code, printed }) => html`<details class="cell"><summary>${section}: cell ${number}</summary>
+<pre tabindex="0"><code>${code}</code></pre>
+${printed !== "" && html`<p>It printed:</p>\n<pre class="printed" tabindex="0">${printed}</pre>\n`}</details>
+`,
+  )}`;
+}
+
+function partsOf(outline: Outline, renderer: Renderer): Part[] {
+  const own = (heading: (typeof ownHeadings)[number]) =>
+    outline.sections
+      .filter(({ text }) => text.toLowerCase() === heading.toLowerCase())
+      .map(({ blocks }) => renderer.blocks(blocks));
+  const { checks } = outline;
+  return [
+    ...outline.sections
+      .filter((section) => !isOwn(section))
+      .map(({ text, markup, blocks }) => ({ text, markup, body: renderer.blocks(blocks) })),
+    {
+      text: "Checked against",
+      markup: "Checked against",
+      body: html`${own("Checked against")}${checks.length > 0 ? html`${checkSummary(checks)}${checkTables(checks, false)}` : html`<p>This report compares nothing with published values.</p>\n`}`,
+    },
+    { text: "Take care", markup: "Take care", body: html`${own("Take care")}${cautionList()}` },
+    {
+      text: "Working",
+      markup: "Working",
+      body: html`${own("Working")}<p>Every number on this page comes from these cells, run in this order from a fresh start.</p>\n${workingBody(outline.working)}`,
+      kind: "working",
+    },
+    ...(checks.length > 0 || own("Sources").length > 0
+      ? [{ text: "Sources", markup: "Sources", body: html`${own("Sources")}${sourceList(checks)}` }]
+      : []),
+  ];
+}
+
+function uniqueChecks(outline: Outline): Outline {
+  return { ...outline, checks: [...new Map(outline.checks.map((check) => [check.id, check])).values()] };
+}
+
+/**
+ * The page of a report.
+ *
+ * @param notebook  after a complete run
+ * @param form  whether everything is carried in one file
+ * @returns HTML text, the same for the same notebook
+ * @throws ReportError when question or answer are missing, or something cannot be rendered
+ * Example: reportPage(notebook, {})
+ */
+export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
+  const ids = new PageIds();
+  const place = `${notebook.name}.ipynb`;
+  const outline = uniqueChecks(outlineOf(notebook, ids));
+  const renderer = new Renderer(ids, place);
+  const single = form.inlinePlotly !== undefined;
+  const picture = outline.picture && figureBlock(outline.picture, ids, "picture");
+  const opening = renderer.blocks(outline.opening);
+  const parts = partsOf(outline, renderer).map((part) => ({ ...part, id: ids.take(part.text) }));
+  const title = outline.question.text;
+  if (title === "") throw new ReportError(place, "the question is empty; write it after the # of the first heading.");
+  const links = html`<a href="index.html">All reports</a><a href="checks.html">All checks</a>`;
+  const body = html`<header class="top"><span>haulbook</span>${!single && links}</header>
+<main>
+<div class="opening">
+<h1>${outline.question.markup}</h1>
+<div class="answer">
+${markdownBlocks(outline.answer.text, { place, ids })}</div>
+</div>
+${picture}
+<details class="contents" open><summary>On this page</summary>
+<nav aria-label="On this page"><ol>
+${parts.map(({ id, text }) => html`<li><a href="#${id}">${text}</a></li>\n`)}</ol></nav></details>
+${opening.text !== "" && html`<section class="part lead"><div class="body">\n${opening}</div></section>\n`}${parts.map(
+  ({
+    id,
+    markup,
+    body: inner,
+    kind,
+  }) => html`<section class="part${kind !== undefined && ` ${kind}`}" aria-labelledby="${id}">
+<h2 id="${id}">${markup}</h2>
+<div class="body">
+${inner}</div></section>
+`,
+)}${renderer.answers()}</main>
+${reportFoot(place)}`;
+
+  return documentHtml({
+    title,
+    description: markdownText(outline.answer.text),
+    body,
+    charts: picture !== undefined,
+    inline: single,
+    inlinePlotly: form.inlinePlotly,
+  });
+}

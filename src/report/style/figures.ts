@@ -1,0 +1,64 @@
+/** Figures, tables, results, sketches. */
+export const figureStyle = `
+figure { margin: 2rem 0; max-width: 58rem; min-width: 0; }
+figure.picture { max-width: none; margin: 2.2rem 0 0; }
+figcaption { font: 600 1rem/1.4 var(--sans); max-width: 44rem; margin-bottom: 0.5rem; text-wrap: balance; }
+.picture figcaption { font-size: 1.125rem; }
+.caption, .note, figure noscript { display: block; font: 0.875rem/1.55 var(--sans); color: var(--quiet1); max-width: 44rem; margin: 0.5rem 0 0; }
+.chart { min-height: 22rem; width: 100%; overflow: hidden; }
+.picture .chart { min-height: 26rem; }
+.chart.missing { min-height: 0; font: 0.9375rem/1.5 var(--sans); color: var(--brick); }
+.chart svg text { user-select: text; -webkit-user-select: text; pointer-events: auto; }
+.numbers { font: 0.875rem/1.5 var(--sans); margin-top: 0.5rem; }
+.numbers .scroll { margin-top: 0.8rem; }
+
+.scroll { overflow-x: auto; max-width: 100%; margin: 0 0 1.4rem; }
+table { border-collapse: collapse; font: 0.875rem/1.45 var(--sans); font-variant-numeric: lining-nums tabular-nums; }
+caption { text-align: left; font-weight: 600; padding: 0 0 0.5rem; max-width: 44rem; }
+th, td { text-align: left; vertical-align: top; padding: 0.38rem 1.2rem 0.38rem 0; font-weight: 400; overflow-wrap: normal; }
+th:last-child, td:last-child { padding-right: 0; }
+thead th { min-width: 4rem; color: var(--quiet1); vertical-align: bottom; border-bottom: 1.5px solid var(--ink); line-height: 1.3; }
+tbody tr { border-bottom: 1px solid var(--grid); }
+tbody th { min-width: 7rem; }
+.number { text-align: right; white-space: nowrap; }
+.checks { width: 100%; }
+.checks th, .checks td { padding-right: 1rem; }
+.checks tbody th { min-width: 11rem; }
+.checks .where { min-width: 11rem; }
+.summary { max-width: 44rem; }
+
+.results { margin: 1.2rem 0 1.4rem; }
+.results > div { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 1.2rem; padding: 0.4rem 0; border-bottom: 1px solid var(--grid); }
+.results > div:first-child { border-top: 1px solid var(--grid); }
+.results dt { flex: 1 1 14rem; font: 0.9375rem/1.4 var(--sans); }
+.results dd { margin: 0; font-size: 1.125rem; }
+.results .range { font: 0.875rem/1.4 var(--sans); color: var(--quiet1); }
+
+.reports { list-style: none; padding: 0; max-width: none; margin: 0; }
+.reports li { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.6rem 2.5rem; padding: 1.4rem 0; border-bottom: 1px solid var(--grid); margin: 0; }
+.reports li:first-child { padding-top: 0.2rem; }
+.reports h3 { margin: 0 0 0.35rem; font-size: 1.3125rem; }
+.reports p { margin: 0; }
+.sketch { width: 10rem; height: auto; display: block; }
+.sketch * { fill: none; stroke: var(--quiet2); stroke-width: 1.4; stroke-linejoin: round; stroke-linecap: round; }
+.sketch .frame { stroke: var(--grid); stroke-width: 1; }
+.sketch .easing { stroke-dasharray: 4 3.4; }
+.sketch .ours { stroke: var(--water); stroke-width: 2.4; }
+.sketch .limit { stroke: var(--brick); stroke-width: 1; }
+.sketch circle { fill: var(--quiet2); stroke: none; }
+.sketch circle.ours { fill: var(--water); stroke: none; }
+@media (min-width: 44rem) {
+  .reports li { grid-template-columns: 11rem minmax(0, 1fr); align-items: start; }
+  .sketch { width: 11rem; }
+}
+
+@media (max-width: 44.99rem) {
+  .chart { min-height: 20rem; width: auto; margin: 0 -1.25rem 0 -0.75rem; }
+  .checks thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  .checks, .checks tbody, .checks tr, .checks th, .checks td, .checks caption { display: block; }
+  .checks tr { padding: 0.7rem 0; }
+  .checks tbody th { padding: 0 0 0.3rem; font-weight: 600; }
+  .checks td { display: flex; justify-content: space-between; gap: 1.5rem; padding: 0.08rem 0; text-align: right; white-space: normal; }
+  .checks td::before { content: attr(data-label); color: var(--quiet1); text-align: left; flex: none; }
+}
+`;

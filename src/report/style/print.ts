@@ -1,0 +1,33 @@
+/** Paper, and readers who want nothing to move. */
+export const printStyle = `
+@media (prefers-reduced-motion: no-preference) { html { scroll-behavior: smooth; } }
+@page { size: A4; margin: 16mm 15mm 18mm; }
+@media print {
+  body { max-width: none; padding: 0; font-size: 10.5pt; line-height: 1.45; }
+  .top a, .contents, .numbers, .part.working, noscript { display: none; }
+  .top { padding: 0; }
+  .opening { padding: 0.6rem 0 0; }
+  h1 { font-size: 22pt; }
+  .answer { font-size: 12.5pt; }
+  .part:not(.working) { display: block; margin-top: 1.4rem; padding-top: 0.8rem; }
+  .part > h2 { font-size: 13pt; }
+  h1, h2, h3, figcaption, caption { break-after: avoid; }
+  figure, tr, .results > div, .question { break-inside: avoid; }
+  figure, figure.picture { max-width: none; margin: 1rem 0; }
+  .chart, .picture .chart { min-height: 0; overflow: visible; }
+  p, li { orphans: 3; widows: 3; }
+  a { color: inherit; text-decoration: none; }
+  .scroll { overflow: visible; }
+  table { font-size: 8pt; }
+  thead th { min-width: 0; }
+  th, td { padding-right: 0.6rem; }
+  .checks th, .checks td { padding-right: 0.5rem; }
+  .checks tbody th, .checks .where { min-width: 0; }
+  .question > :not(summary) { display: none; }
+  .question::details-content { display: none; }
+  .question summary { list-style: none; padding-left: 0; text-indent: 0; }
+  .question summary::-webkit-details-marker { display: none; }
+  .answers { display: block; break-before: page; }
+  .foot { margin-top: 1.5rem; }
+}
+`;

@@ -1,0 +1,32 @@
+import { darkPalette, lightPalette, type Palette } from "../notebook/palette.js";
+import { figureStyle } from "./style/figures.js";
+import { printStyle } from "./style/print.js";
+import { textStyle } from "./style/text.js";
+
+function properties(palette: Palette, prefix: string): string {
+  return Object.entries(palette)
+    .map(([role, colour]) => `  --${prefix}${role}: ${colour};`)
+    .join("\n");
+}
+
+function references(palette: Palette, prefix: string): string {
+  return Object.keys(palette)
+    .map((role) => `--${role}: var(--${prefix}${role});`)
+    .join(" ");
+}
+
+/** Style of all pages. The colours are those of the figures: one palette for words and curves, in light, dark and on paper. */
+export const styleSheet = `:root {
+  color-scheme: light dark;
+${properties(lightPalette, "light-")}
+${properties(darkPalette, "dark-")}
+${properties({ ...lightPalette, paper: "#ffffff" }, "print-")}
+  ${references(lightPalette, "light-")}
+}
+@media screen and (prefers-color-scheme: dark) {
+  :root { ${references(darkPalette, "dark-")} }
+}
+@media print {
+  :root { color-scheme: light; ${references(lightPalette, "print-")} }
+}
+${textStyle}${figureStyle}${printStyle}`;

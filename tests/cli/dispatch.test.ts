@@ -1,0 +1,218 @@
+import { describe, expect, it } from "vitest";
+import { dispatch } from "../../src/cli/dispatch.js";
+import type { Surroundings } from "../../src/cli/surroundings.js";
+import { CellThrewError } from "../../src/notebook/errors.js";
+import { memoryDisk } from "../report/memory.js";
+import { sample, sampleChecks } from "../report/sample.js";
+
+function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-hold.ipynb", "light-air.ipynb"]) {
+  const disk = memoryDisk();
+  disk.texts.set("/package/package.json", '{"version":"1.2.3"}');
+  for (const name of notebooks) disk.texts.set(`/boat/notebooks/${name}`, "");
+  const said = { out: "", err: "", opened: [] as string[], ran: [] as string[] };
+  const surroundings: Surroundings = {
+    currentFolder: "/boat",
+    packageFolder: "/package",
+    disk,
+    out: (text) => {
+      said.out += text;
+    },
+    err: (text) => {
+      said.err += text;
+    },
+    now: () => 0,
+    run: async (path) => {
+      said.ran.push(path);
+      return sample;
+    },
+    plotly: async () => "window.Plotly = {};",
+    open: async (path) => {
+      said.opened.push(path);
+    },
+    installKernel: async () => "/home/kernels/haulbook",
+    signal: new AbortController().signal,
+    ...changed,
+  };
+  return { disk, said, tell: (...args: string[]) => dispatch(args, surroundings) };
+}
+
+describe("help and version", () => {
+  it("shows all verbs with examples, on standard output", async () => {
+    const { said, tell } = world();
+    expect(await tell("--help")).toBe(0);
+    for (const word of ["reports [names..]", "checks", "kernel", "Examples:", "Exit code"])
+      expect(said.out).toContain(word);
+    expect(said.err).toBe("");
+  });
+
+  it.each([
+    [["reports", "--help"], "--single-file"],
+    [["checks", "--help"], "--output"],
+    [["kernel", "install", "--help"], "kernel install"],
+  ])("explains %j", async (args, word) => {
+    const { said, tell } = world();
+    expect(await tell(...args)).toBe(0);
+    expect(said.out).toContain(word);
+    expect(said.ran).toEqual([]);
+  });
+
+  it("tells the version of the package", async () => {
+    const { said, tell } = world();
+    expect(await tell("--version")).toBe(0);
+    expect(said.out).toBe("1.2.3\n");
+  });
+});
+
+describe("wrong use", () => {
+  it.each([
+    [[], "Name a verb"],
+    [["report"], "Did you mean reports?"],
+    [["sail"], "sail"],
+    [["reports", "--singlefile"], "singlefile"],
+    [["checks", "--open"], "open"],
+    [["checks", "extra"], "extra"],
+    [["kernel"], "install"],
+    [["kernel", "remove"], "remove"],
+    [["reports", "--output"], "output"],
+  ])("refuses %j with code 2 and a hint", async (args, word) => {
+    const { said, tell } = world();
+    expect(await tell(...args)).toBe(2);
+    expect(said.err).toContain(word);
+    expect(said.err).toContain("--help");
+    expect(said.out).toBe("");
+    expect(said.ran).toEqual([]);
+  });
+
+  it("knows what was probably meant by an unknown report", async () => {
+    const { said, tell } = world();
+    expect(await tell("reports", "how-hrad-to-hold", "light")).toBe(2);
+    expect(said.err).toContain('No report is called "how-hrad-to-hold". Did you mean "how-hard-to-hold"?');
+    expect(said.err).toContain('"light". Did you mean "light-air"?');
+    expect(said.ran).toEqual([]);
+    const far = world();
+    expect(await far.tell("reports", "zzz")).toBe(2);
+    expect(far.said.err).toBe('No report is called "zzz".\nThere are: how-hard-to-hold, light-air.\n');
+  });
+});
+
+describe("haulbook reports", () => {
+  it("builds all and says where to look", async () => {
+    const { disk, said, tell } = world();
+    expect(await tell("reports")).toBe(0);
+    expect(said.ran.sort()).toEqual(["notebooks/how-hard-to-hold.ipynb", "notebooks/light-air.ipynb"]);
+    expect(said.out).toMatch(/2 reports built\. Open reports\/index\.html\n$/u);
+    expect(disk.texts.has("/boat/reports/light-air.html")).toBe(true);
+    expect(said.opened).toEqual([]);
+  });
+
+  it.each(["light-air", "light-air.ipynb", "notebooks/light-air.ipynb"])("builds one, named %s", async (name) => {
+    const { said, tell } = world();
+    expect(await tell("reports", name, "--open", "--output", "handout")).toBe(0);
+    expect(said.ran).toEqual(["notebooks/light-air.ipynb"]);
+    expect(said.out).toContain("1 report built. Open handout/index.html");
+    expect(said.opened).toEqual(["/boat/handout/index.html"]);
+  });
+
+  it("carries everything in one file when asked", async () => {
+    const { disk, tell } = world();
+    expect(await tell("reports", "--single-file")).toBe(0);
+    expect(disk.texts.get("/boat/reports/light-air.html")).toContain("window.Plotly = {};");
+  });
+
+  it("takes the package's notebooks where the current folder has none", async () => {
+    const { disk, said, tell } = world({}, []);
+    disk.texts.set("/package/notebooks/sheet.ipynb", "");
+    disk.texts.set("/package/notebooks/README.md", "");
+    expect(await tell("reports")).toBe(0);
+    expect(said.ran).toEqual(["/package/notebooks/sheet.ipynb"]);
+    expect(disk.texts.has("/boat/reports/sheet.html")).toBe(true);
+  });
+
+  it("fails with code 1 where there are no notebooks", async () => {
+    const { said, tell } = world({}, []);
+    expect(await tell("reports")).toBe(1);
+    expect(said.err).toContain("No notebooks in /package/notebooks");
+  });
+
+  it("fails with code 1 when a cell throws, and names it", async () => {
+    const { said, tell } = world({
+      run: async (path) => {
+        if (path.includes("light")) throw new CellThrewError({ notebook: path, cell: 2, line: 3, text: "no wind" });
+        return sample;
+      },
+    });
+    expect(await tell("reports", "--open")).toBe(1);
+    expect(said.err).toContain("notebooks/light-air.ipynb, cell 2, line 3: no wind");
+    expect(said.err).toContain("1 failed, 1 built. Earlier pages of what failed are kept");
+    expect(said.opened).toEqual([]);
+  });
+
+  it("succeeds even if the desktop cannot open the page", async () => {
+    const { said, tell } = world({
+      open: async () => {
+        throw new Error("no desktop");
+      },
+    });
+    expect(await tell("reports", "--open")).toBe(0);
+    expect(said.err).toContain("no desktop");
+  });
+});
+
+describe("haulbook checks", () => {
+  it("asks to build first", async () => {
+    const { said, tell } = world();
+    expect(await tell("checks")).toBe(1);
+    expect(said.err).toContain("Build them first: haulbook reports");
+  });
+
+  it("prints each check once, in columns, with totals", async () => {
+    const { said, tell } = world();
+    await tell("reports");
+    said.out = "";
+    expect(await tell("checks")).toBe(0);
+    const lines = said.out.trimEnd().split("\n");
+    expect(lines).toHaveLength(1 + sampleChecks.length + 2);
+    expect(lines[0]).toMatch(/check +computed +expected +allowed +used +unit +evidence +status/u);
+    expect(said.out).toMatch(/ok +capstan-one-turn +1\.8745 +1\.9 +0\.05 +51 % +published/u);
+    expect(lines[lines.length - 1]).toBe(
+      "5 checks on 2 reports: 2 published, 0 independent, 1 exact, 0 recorded; 2 apart (common practice, from memory, or made up).",
+    );
+  });
+
+  it("fails with code 1 when a check does not hold", async () => {
+    const { disk, said, tell } = world();
+    await tell("reports");
+    for (const [path, text] of disk.texts) {
+      if (path.includes("/data/")) disk.texts.set(path, text.replace('"holds": true', '"holds": false'));
+    }
+    expect(await tell("checks")).toBe(1);
+    expect(said.out).toContain("FAILS  capstan-one-turn");
+    expect(said.err).toContain("check capstan-one-turn fails: Ratio at one whole turn: computed 1.87");
+  });
+
+  it("fails with code 1 on a record that cannot be read", async () => {
+    const { disk, said, tell } = world();
+    await tell("reports");
+    disk.texts.set("/boat/reports/data/light-air.json", "{");
+    expect(await tell("checks")).toBe(1);
+    expect(said.err).toContain("build all reports again");
+  });
+});
+
+describe("haulbook kernel install", () => {
+  it("says where the kernel stands", async () => {
+    const { said, tell } = world();
+    expect(await tell("kernel", "install")).toBe(0);
+    expect(said.out).toContain("/home/kernels/haulbook");
+  });
+
+  it("fails with code 1 when it cannot be written", async () => {
+    const { said, tell } = world({
+      installKernel: async () => {
+        throw new Error("folder is read-only");
+      },
+    });
+    expect(await tell("kernel", "install")).toBe(1);
+    expect(said.err).toBe("folder is read-only\n");
+  });
+});

@@ -1,0 +1,105 @@
+import { spawn } from "node:child_process";
+import { readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import { createServer } from "node:net";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { expect, test, vi } from "vitest";
+import { freePorts, writeConnection } from "../../src/notebook/connection.js";
+import { startKernel } from "../../src/notebook/kernel.js";
+import { scratchFolder } from "./scratch.js";
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const folder = path.dirname(fileURLToPath(import.meta.url));
+
+const alive = (pid: number) => {
+  try {
+    process.kill(pid, 0);
+    return !/\) Z /.test(readFileSync(`/proc/${pid}/stat`, "utf8"));
+  } catch {
+    return false;
+  }
+};
+
+test("the connection file is readable for its owner alone and names different ports", async () => {
+  const connection = await writeConnection(freePorts);
+  const content = JSON.parse(readFileSync(connection.file, "utf8"));
+  expect(statSync(connection.file).mode & 0o777).toBe(0o600);
+  expect(statSync(connection.folder).mode & 0o077).toBe(0);
+  expect(content).toMatchObject({ transport: "tcp", ip: "127.0.0.1", signature_scheme: "hmac-sha256" });
+  expect(content.key).toMatch(/^[0-9a-f]{64}$/);
+  const ports = ["shell", "iopub", "stdin", "control", "hb"].map((channel) => content[`${channel}_port`]);
+  expect(new Set(ports).size).toBe(5);
+  rmSync(connection.folder, { recursive: true });
+});
+
+test("a port that another program took means another try", async () => {
+  const server = createServer();
+  await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
+  const taken = (server.address() as { port: number }).port;
+  let tries = 0;
+  const kernel = await startKernel({
+    folder,
+    environment: process.env,
+    findPorts: async (count) => {
+      tries += 1;
+      const ports = await freePorts(count);
+      return tries === 1 ? ports.with(1, taken) : ports;
+    },
+  });
+  expect(tries).toBe(2);
+  const written: unknown[] = [];
+  const { reply, idle } = kernel.execute("console.log(6 * 7)", ({ content }) => written.push(content.text));
+  expect((await reply).status).toBe("ok");
+  await idle;
+  expect(written).toContain("42\n");
+  const started = performance.now();
+  expect(await kernel.close()).toEqual({ code: 0, signal: null });
+  expect(performance.now() - started).toBeLessThan(1000);
+  expect(kernel.pid !== undefined && alive(kernel.pid)).toBe(false);
+  server.close();
+});
+
+test("a kernel that cannot start says why", async () => {
+  await expect(startKernel({ folder: path.join(folder, "absent"), environment: process.env })).rejects.toThrow(
+    /ENOENT/,
+  );
+  const broken = { ...process.env, NODE_OPTIONS: "--require=/absent/file.js" };
+  await expect(startKernel({ folder, environment: broken })).rejects.toThrow(/exit code 1[\s\S]*Cannot find module/);
+});
+
+const program = (ending: string) => `
+  import { startKernel } from ${JSON.stringify(path.join(folder, "../../dist/notebook/kernel.js"))};
+  const kernel = await startKernel({ folder: process.cwd(), environment: process.env });
+  kernel.execute("for (;;);", () => {});
+  process.stdout.write(String(kernel.pid));
+  ${ending}
+  setInterval(() => {}, 1000);`;
+
+test.each([
+  ["SIGINT", ""],
+  ["SIGTERM", ""],
+  ["exit", "setTimeout(() => process.exit(5), 100);"],
+])("no kernel is left behind after %s of this process", async (cause, ending) => {
+  const scratch = scratchFolder();
+  try {
+    const temporary = { ...process.env, TMPDIR: scratch.folder };
+    const child = spawn(process.execPath, ["--input-type=module", "-e", program(ending)], {
+      cwd: scratch.folder,
+      env: temporary,
+      stdio: ["ignore", "pipe", "ignore"],
+    });
+    const ended = new Promise<unknown[]>((done) => child.once("exit", (...how) => done(how)));
+    const pid = await new Promise<number>((done) => child.stdout.once("data", (text) => done(Number(text))));
+    expect(alive(pid)).toBe(true);
+    if (cause.startsWith("SIG")) child.kill(cause as NodeJS.Signals);
+    const how = await ended;
+    if (cause.startsWith("SIG")) expect(how).toEqual([null, cause]);
+    else expect(how[0]).toBe(5);
+    for (let wait = 0; wait < 50 && alive(pid); wait += 1) await new Promise((done) => setTimeout(done, 20));
+    expect(alive(pid)).toBe(false);
+    expect(readdirSync(scratch.folder)).toEqual([]);
+  } finally {
+    scratch.remove();
+  }
+});

@@ -1,0 +1,157 @@
+import { describe, expect, it } from "vitest";
+import type { Figure } from "../../src/notebook/output.js";
+import { darkPalette, lightPalette, type Palette } from "../../src/notebook/palette.js";
+import { dataTables } from "../../src/report/datatable.js";
+import { figureBlock } from "../../src/report/figure.js";
+import { PageIds } from "../../src/report/markdown.js";
+import { isThumbnail, thumbnailOf, thumbnailSvg } from "../../src/report/thumbnail.js";
+
+function figure(panels: Figure["panels"]): Figure {
+  const axis = { title: "Load [N]" };
+  return {
+    kind: "figure",
+    name: "a",
+    title: "Finding",
+    caption: "",
+    altText: "ends at 3",
+    x: axis,
+    y: { title: "Hand [N]" },
+    panels,
+  };
+}
+
+const long = Array.from({ length: 301 }, (_, index) => index);
+const rows = (markup: string) => [...markup.matchAll(/<tr><td[^>]*>([^<]*)</gu)].map(([, first]) => first);
+
+describe("numbers of a figure", () => {
+  it("samples long series evenly, from the first to the last, and says so", () => {
+    const { text } = dataTables(figure([{ title: "p", series: [{ name: "s", x: long, line: long }] }]));
+    const shown = rows(text);
+    expect(shown).toHaveLength(25);
+    expect([shown[0], shown[1], shown[24]]).toEqual(["0", "13", "300"]);
+    expect(text).toContain("25 of 301 rows");
+  });
+
+  it("shows short series whole, gaps as dashes, limits with their range", () => {
+    const series = [{ name: "s", x: [1, 2, 3], hauling: [2, null, 4], easing: [0.5, 1, 1.23456] }];
+    const { text } = dataTables(
+      figure([{ title: "", series, limits: [{ name: "a hand", value: 180, low: 140, high: 220 }] }]),
+    );
+    expect(rows(text)).toEqual(["1", "2", "3"]);
+    expect(text).toContain('<td class="number">–</td>');
+    expect(text).toContain("1.23");
+    expect(text).toContain("a hand: 180 (140 to 220)");
+    expect(text).toContain("s, hauling");
+    expect(text).not.toContain("rows, evenly");
+  });
+
+  it("keeps curves with places of their own in tables of their own", () => {
+    const series = [
+      { name: "model", x: [1, 2, 3], line: [1, 2, 3] },
+      { name: "read", x: [1.5], points: [1.4] },
+    ];
+    expect(dataTables(figure([{ title: "", series }])).text.match(/<table>/gu)).toHaveLength(2);
+  });
+});
+
+describe("chart data", () => {
+  const chart = (one: Figure) => {
+    const { text } = figureBlock(one, new PageIds());
+    return JSON.parse(/class="chart-data">(.*?)<\/script>/su.exec(text)?.[1] ?? "") as {
+      data: { y: unknown[]; line?: { color: string }; name: string }[][];
+      arrangements: { columns: number; data: number; layout: { font: { color: string } } }[];
+    };
+  };
+
+  it("carries roles, never colours, and one arrangement for each number of columns", () => {
+    const panel = {
+      title: "p",
+      series: [{ name: "s", x: [1, 2], hauling: [1, 2], easing: [0.1 + 0.2, 1], highlight: true }],
+    };
+    const drawn = chart(figure([panel, panel, panel, panel]));
+    expect(drawn.arrangements.map(({ columns }) => columns)).toEqual([1, 2, 3]);
+    expect(drawn.arrangements[0]?.layout.font.color).toBe("<ink>");
+    const text = JSON.stringify(drawn);
+    for (const colour of [...Object.values(lightPalette), ...Object.values(darkPalette)])
+      expect(text).not.toContain(colour);
+    expect(text).toContain("0.3,");
+    expect(text).not.toContain("0.30000");
+  });
+
+  it("cannot mistake a text for a role", () => {
+    const drawn = chart(figure([{ title: "<ink>", series: [{ name: "<water>", x: [1], line: [1] }] }]));
+    expect(drawn.data[0]?.map(({ name }) => name)).toContain("&lt;water&gt;");
+  });
+});
+
+describe("sketch", () => {
+  it("stays inside its frame, ends where the curve ends, and draws the series of the figure last", () => {
+    const sketch = thumbnailOf(
+      figure([
+        {
+          title: "",
+          series: [
+            { name: "ours", x: long, hauling: long.map((x) => x ** 2), highlight: true },
+            { name: "other", x: long, easing: long.map((x) => (x === 100 ? null : x)) },
+          ],
+          limits: [{ name: "l", value: 50_000 }],
+        },
+      ]),
+    );
+    expect(sketch.strokes.map(({ kind }) => kind)).toEqual(["limit", "easing", "easing", "hauling"]);
+    for (const [x, y] of sketch.strokes.flatMap(({ places }) => places)) {
+      expect(x).toBeGreaterThanOrEqual(4);
+      expect(x).toBeLessThanOrEqual(156);
+      expect(y).toBeGreaterThanOrEqual(4);
+      expect(y).toBeLessThanOrEqual(96);
+    }
+    const last = sketch.strokes[3]?.places ?? [];
+    expect(last.length).toBeLessThanOrEqual(48);
+    expect(last[0]).toEqual([4, 96]);
+    expect(last[last.length - 1]).toEqual([156, 4]);
+    expect(isThumbnail(JSON.parse(JSON.stringify(sketch)))).toBe(true);
+    expect(isThumbnail({ strokes: [{ kind: "hauling", highlight: true, places: [[1, '"/><script>']] }] })).toBe(false);
+    expect(thumbnailSvg(sketch).text).toContain('class="hauling ours"');
+  });
+
+  it("is empty for a figure without numbers and flat for a constant", () => {
+    expect(thumbnailOf(figure([])).strokes).toEqual([]);
+    expect(thumbnailOf(figure([{ title: "", series: [{ name: "s", x: [], line: [] }] }])).strokes).toEqual([]);
+    const flat = thumbnailOf(figure([{ title: "", series: [{ name: "s", x: [1, 2], line: [5, 5] }] }]));
+    expect(flat.strokes[0]?.places).toEqual([
+      [4, 50],
+      [156, 50],
+    ]);
+  });
+});
+
+describe("colours", () => {
+  const luminance = (colour: string) => {
+    const channel = (start: number) => {
+      const share = Number.parseInt(colour.slice(start, start + 2), 16) / 255;
+      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+    };
+    return 0.2126 * channel(1) + 0.7152 * channel(3) + 0.0722 * channel(5);
+  };
+  const contrast = (one: string, other: string) => {
+    const [dark = 0, light = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
+    return (light + 0.05) / (dark + 0.05);
+  };
+  const roles = [
+    "ink",
+    "quiet1",
+    "quiet2",
+    "quiet3",
+    "quiet4",
+    "water",
+    "rope",
+    "brick",
+  ] as const satisfies (keyof Palette)[];
+
+  it.each(roles)("%s reads on paper, light, dark and printed", (role) => {
+    expect(contrast("#000000", "#ffffff")).toBeCloseTo(21, 6);
+    expect(contrast(lightPalette[role], lightPalette.paper)).toBeGreaterThanOrEqual(4.5);
+    expect(contrast(darkPalette[role], darkPalette.paper)).toBeGreaterThanOrEqual(4.5);
+    expect(contrast(lightPalette[role], "#ffffff")).toBeGreaterThanOrEqual(4.5);
+  });
+});
