@@ -1,7 +1,14 @@
 import { solveLinear } from "../numerics/linear.js";
-import type { OneWayStep, TurnColumns } from "./batch-step.js";
+import type { LawColumns } from "./batch-law.js";
+import type { BatchStep } from "./batch-rope.js";
 import type { Mechanism, PassedTurn } from "./mechanism.js";
 import { type Direction, sidesOf, turnLoad } from "./mechanism-loads.js";
+
+/** Columns of a turn: free, and gripped for a ratchet. */
+export interface TurnColumns {
+  readonly free: LawColumns;
+  readonly gripped: LawColumns;
+}
 
 /**
  * Step of a tackle of any kind: the force balance of every case, on arrays made once.
@@ -11,7 +18,7 @@ import { type Direction, sidesOf, turnLoad } from "./mechanism-loads.js";
  * @param direction  hauling or easing
  * @returns the step; it allocates nothing
  */
-export function balancedStep(mechanism: Mechanism, laws: readonly TurnColumns[], direction: Direction): OneWayStep {
+export function balancedStep(mechanism: Mechanism, laws: readonly TurnColumns[], direction: Direction): BatchStep {
   const { turns, moving, handPart } = mechanism;
   const size = mechanism.parts.length;
   const matrix = new Float64Array(size * size);
@@ -56,12 +63,12 @@ export function balancedStep(mechanism: Mechanism, laws: readonly TurnColumns[],
       gripping[row] = direction === "easing" && turn.kind === "ratchet" && !law.grip ? 1 : 0;
     }
   };
-  return (tensions, count) => {
+  return (source, target, from, count) => {
     for (let i = 0; i < count; i++) {
       release();
-      do solveCase(tensions[i]!, i);
+      do solveCase(source[from + i]!, i);
       while (direction === "easing" && engage());
-      tensions[i] = Math.max(0, answer[handPart]!);
+      target[from + i] = Math.max(0, answer[handPart]!);
     }
   };
 }

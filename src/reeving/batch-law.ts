@@ -1,4 +1,5 @@
 import { practice } from "../materials/practice.js";
+import { fastExp } from "../numerics/exponential.js";
 import { bendingLaw } from "./bending.js";
 import { cheekContact } from "./cheek.js";
 import { type Law, noLoss } from "./law.js";
@@ -51,16 +52,8 @@ export function lawColumns(turn: Turn, rope: Rope, mode: Mode): LawColumns {
   const columns = (): AffineColumns => ({ slope: new Float64Array(chunkSize), offset: new Float64Array(chunkSize) });
   const hauling = columns();
   const easing = columns();
-  const own = ownRatio(turn, rope, mode);
-  const rest = restOf(turn, rope);
-  return {
-    hauling,
-    easing,
-    fill: (factors, count) => {
-      own(hauling.slope, factors, count);
-      rest({ hauling, easing }, factors, count);
-    },
-  };
+  const put = putterOf(turn, rope, hauling, easing);
+  return { hauling, easing, fill: fillerOf(turn, rope, mode, put) };
 }
 
 /** Name of a law: turns of one name share their columns. */
@@ -71,66 +64,70 @@ export function lawKey(turn: Turn, mode: Mode): string {
   return JSON.stringify(mode === "free" ? { ...sheave, kind: "sheave" } : { ...sheave, treadFriction });
 }
 
-type Filler<Target> = (target: Target, factors: FactorColumns, count: number) => void;
+/** Stores the law of one case, from the own ratio of its turn and the factors of bending and drag. */
+type Put = (i: number, own: number, bendFactor: number, dragFactor: number) => void;
 
 /** The loss that a turn has besides bending, cheeks, shared lines and constant drag. */
-function ownRatio(turn: Turn, rope: Rope, mode: Mode): Filler<Float64Array> {
+function fillerOf(turn: Turn, rope: Rope, mode: Mode, put: Put): LawColumns["fill"] {
   if (turn.kind === "measured") {
     const extra = turn.tensionRatio - 1;
-    return (ratio, { bearing: { values, base } }, count) => {
-      for (let i = 0; i < count; i++) ratio[i] = 1 + values[base + i]! * extra;
+    return ({ bearing, bending, drag }, count) => {
+      for (let i = 0; i < count; i++) {
+        const own = 1 + bearing.values[bearing.base + i]! * extra;
+        put(i, own, bending.values[bending.base + i]!, drag.values[drag.base + i]!);
+      }
     };
   }
-  if (turn.kind === "ring") return capstan(turn.frictionCoefficient * turn.wrapAngle, "sliding");
-  if (turn.kind === "ratchet" && mode === "gripped") return capstan(turn.treadFriction * turn.wrapAngle, "tread");
+  if (turn.kind === "ring") return capstan(turn.frictionCoefficient * turn.wrapAngle, "sliding", put);
+  if (turn.kind === "ratchet" && mode === "gripped") return capstan(turn.treadFriction * turn.wrapAngle, "tread", put);
   const unit = turn.bearingFriction * (turn.pinRadius / ((turn.diameter + rope.diameter) / 2));
   const cosine = Math.cos(turn.wrapAngle);
-  return (ratio, { bearing: { values, base } }, count) => {
+  return ({ bearing, bending, drag }, count) => {
     for (let i = 0; i < count; i++) {
-      const m = unit * values[base + i]!;
+      const m = unit * bearing.values[bearing.base + i]!;
       const half = 1 - m * m * cosine;
       const whole = 1 - m * m;
-      ratio[i] = (half + Math.sqrt(Math.max(0, (half - whole) * (half + whole)))) / whole;
+      const own = (half + Math.sqrt(Math.max(0, (half - whole) * (half + whole)))) / whole;
+      put(i, own, bending.values[bending.base + i]!, drag.values[drag.base + i]!);
     }
   };
 }
 
-function capstan(angle: number, name: "sliding" | "tread"): Filler<Float64Array> {
-  return (ratio, factors, count) => {
+function capstan(angle: number, name: "sliding" | "tread", put: Put): LawColumns["fill"] {
+  return (factors, count) => {
+    const { bending, drag } = factors;
     const { values, base } = factors[name];
-    for (let i = 0; i < count; i++) ratio[i] = Math.exp(angle * values[base + i]!);
+    for (let i = 0; i < count; i++) {
+      const own = fastExp(angle * values[base + i]!);
+      put(i, own, bending.values[bending.base + i]!, drag.values[drag.base + i]!);
+    }
   };
 }
 
 /**
- * Adds bending, cheeks, shared lines and constant drag to a ratio, in the order of a single turn; easing then undoes
+ * Adds bending, cheeks, shared lines and constant drag to a ratio, in the order of a single turn; easing undoes
  * hauling: T_hand = (T_load − c) / k.
  */
-function restOf(turn: Turn, rope: Rope): Filler<Pick<LawColumns, "hauling" | "easing">> {
+function putterOf(turn: Turn, rope: Rope, hauling: AffineColumns, easing: AffineColumns): Put {
   const constant = turn.drag ?? 0;
   const bending = turn.kind === "measured" ? noLoss : bendingOf(turn, rope);
   const bend = bending.ratio - 1;
   const bendDrag = bending.drag;
   const cheek = turn.kind === "measured" ? 1 : cheekOf(turn, rope);
   const extra = turn.kind !== "measured" && (turn.lines ?? 1) > 1 ? practice.sharedLeadFactor.value - 1 : 0;
-  return ({ hauling, easing }, factors, count) => {
-    const { values: bends, base: bendBase } = factors.bending;
-    const { values: drags, base: dragBase } = factors.drag;
-    const { slope, offset } = hauling;
-    const { slope: easingSlope, offset: easingOffset } = easing;
-    for (let i = 0; i < count; i++) {
-      const factor = bends[bendBase + i]!;
-      const own = slope[i]! * cheek;
-      const alone = own * (1 + bend * factor);
-      const shared = extra === 0 ? 1 : alone ** extra;
-      const ratio = alone * shared;
-      const drag = own * bendDrag * factor * (shared + extra) + constant * drags[dragBase + i]!;
-      const inverse = 1 / ratio;
-      slope[i] = ratio;
-      offset[i] = drag;
-      easingSlope[i] = inverse;
-      easingOffset[i] = -drag * inverse;
-    }
+  const { slope, offset } = hauling;
+  const { slope: easingSlope, offset: easingOffset } = easing;
+  return (i, own, bendFactor, dragFactor) => {
+    const rubbed = own * cheek;
+    const alone = rubbed * (1 + bend * bendFactor);
+    const shared = extra === 0 ? 1 : alone ** extra;
+    const ratio = alone * shared;
+    const drag = rubbed * bendDrag * bendFactor * (shared + extra) + constant * dragFactor;
+    const inverse = 1 / ratio;
+    slope[i] = ratio;
+    offset[i] = drag;
+    easingSlope[i] = inverse;
+    easingOffset[i] = -drag * inverse;
   };
 }
 

@@ -1,113 +1,80 @@
-import { type AffineColumns, chunkSize } from "./batch-law.js";
-import { type OneWayStep, type Run, runsOf } from "./batch-step.js";
+import type { AffineColumns } from "./batch-law.js";
 import type { Mechanism } from "./mechanism.js";
 
 /**
- * Step through turns one after the other.
+ * Takes a chunk of tensions from the load side of something to its hand side, for one direction of motion.
  *
- *     T = max(0, slope · T + offset) at each
- *
- * @param columns  law of each turn, from load to hand
- * @returns the step; it allocates nothing
+ * Reads `source` and writes `target`, which may be the same array, both from the index `from` on.
  */
-export function turnsStep(columns: readonly AffineColumns[]): OneWayStep {
-  const runs = runsOf(columns);
-  return (tensions, count) => {
-    for (const run of runs) passRun(run, tensions, count);
-  };
-}
+export type BatchStep = (source: Float64Array, target: Float64Array, from: number, count: number) => void;
 
-function passRun({ slope, offset, turns }: Run, tensions: Float64Array, count: number): void {
-  for (let i = 0; i < count; i++) {
-    const k = slope[i]!;
-    const c = offset[i]!;
-    let tension = tensions[i]!;
-    for (let turn = 0; turn < turns; turn++) tension = k * tension + c;
-    tensions[i] = Math.max(0, tension);
-  }
-}
-
-/** For each case: the part reached, T = slope · T_first + offset, and the same for the weighted sum of the parts so far. */
-interface RopeSums {
-  readonly slope: Float64Array;
-  readonly offset: Float64Array;
-  readonly slopes: Float64Array;
-  readonly offsets: Float64Array;
+/** A rope that is followed in one go: pulling turns of a tackle, then turns that are only passed, all of one law. */
+export interface RopeRun extends AffineColumns {
+  /** Pull of the first part on the moving block, and of each part after a pulling turn, for a newton of tension. */
+  readonly firstShare: number;
+  readonly share: number;
+  readonly pullingTurns: number;
+  readonly passedTurns: number;
 }
 
 /**
- * Step of a tackle of one rope on one moving block: every part is a straight line over the first one, and the load is
- * the weighted sum of the parts.
+ * A run of turns that are only passed.
  *
- *     within a run of equal turns T_p = k^p · T_0 + (1 + k + … + k^(p−1)) · c
- *
- * Turns after the last part that pulls on the block are passed like any others.
- *
- * @param mechanism  geometry and motion, with one moving block
- * @param columns  law of each turn, in the order of the mechanism's turns
- * @returns the step; it allocates nothing
+ * @param columns  their law
+ * @param turns  how many
+ * @returns run without a tackle: the first part carries the load
  */
-export function ropeStep(mechanism: Mechanism, columns: readonly AffineColumns[]): OneWayStep {
-  const weight = pullShares(mechanism);
-  const runs = runsOf(columns.slice(0, weight.length - 1));
-  const column = () => new Float64Array(chunkSize);
-  const sums: RopeSums = { slope: column(), offset: column(), slopes: column(), offsets: column() };
-  return (tensions, count) => {
-    sums.slope.fill(1);
-    sums.offset.fill(0);
-    sums.slopes.fill(weight[0]!);
-    sums.offsets.fill(0);
-    let part = 1;
-    for (const run of runs) {
-      followRun(run, weight, part, sums, count);
-      part += run.turns;
-    }
-    solveRope(sums, tensions, count);
-  };
+export function passedRun({ slope, offset }: AffineColumns, turns: number): RopeRun {
+  return { slope, offset, firstShare: 1, share: 0, pullingTurns: 0, passedTurns: turns };
 }
 
-/** Number of turns of a tackle that lie between parts which pull on the moving block. */
-export function pullingTurns(mechanism: Mechanism): number {
-  return pullShares(mechanism).length - 1;
-}
-
-/** Pull of every part on the moving block for each newton of tension, over the load's share; up to the last that pulls. */
-function pullShares({ moving: [body] }: Mechanism): number[] {
+/**
+ * The run of a tackle of one rope whose parts pull alike and whose pulling turns have one law.
+ *
+ * @param mechanism  geometry and motion
+ * @param columns  law of each turn, in the order of the mechanism's turns
+ * @returns the run, or undefined when the tackle is not of that kind
+ */
+export function tackleRun(mechanism: Mechanism, columns: readonly AffineColumns[]): RopeRun | undefined {
+  const [body] = mechanism.moving;
+  if (mechanism.moving.length !== 1 || mechanism.turns.some(({ passing, law }) => passing <= 0 || law.grip))
+    return undefined;
   const shares: number[] = [];
   for (const { part, along } of body!.pulls) shares[part] = (shares[part] ?? 0) - along / body!.loadAlong;
-  return Array.from(shares, (share) => share ?? 0);
+  const pullingTurns = shares.length - 1;
+  const share = shares.at(-1)!;
+  const law = columns[0];
+  const alike = columns.slice(0, pullingTurns).every(({ slope }) => slope === law?.slope);
+  if (!law || !alike || shares.slice(1).some((other) => Math.abs(other - share) > 1e-12)) return undefined;
+  return { ...law, firstShare: shares[0]!, share, pullingTurns, passedTurns: 0 };
 }
 
-/** Follows the rope through one run, for all cases of the chunk. */
-function followRun(run: Run, weight: readonly number[], firstPart: number, sums: RopeSums, count: number): void {
-  const { slope: ratio, offset: drag } = run;
-  const { slope, offset, slopes, offsets } = sums;
-  const endPart = firstPart + run.turns;
+/**
+ * Step along a run: every part of the tackle is a straight line over the first one, and the load is their weighted sum.
+ *
+ *     T_p = k^p · T_0 + g_p · c,   g_p = 1 + k + … + k^(p−1),   k^p = 1 + (k − 1) · g_p
+ *
+ * @param run  tackle and turns of one law
+ * @returns the step; it allocates nothing
+ */
+export function runStep(run: RopeRun): BatchStep {
+  return (source, target, from, count) => followRun(run, source, target, from, count);
+}
+
+function followRun(run: RopeRun, source: Float64Array, target: Float64Array, from: number, count: number): void {
+  const { slope, offset, firstShare, share, pullingTurns, passedTurns } = run;
   for (let i = 0; i < count; i++) {
-    const k = ratio[i]!;
-    let power = 1;
+    const k = slope[i]!;
+    const c = offset[i]!;
     let series = 0;
-    let powers = 0;
     let allSeries = 0;
-    for (let part = firstPart; part < endPart; part++) {
-      const share = weight[part]!;
-      series += power;
-      power *= k;
-      powers += share * power;
-      allSeries += share * series;
+    for (let turn = 0; turn < pullingTurns; turn++) {
+      series = 1 + k * series;
+      allSeries += series;
     }
-    const c = drag[i]!;
-    slopes[i]! += powers * slope[i]!;
-    offsets[i]! += powers * offset[i]! + allSeries * c;
-    offset[i] = power * offset[i]! + series * c;
-    slope[i]! *= power;
-  }
-}
-
-/** Finds the first part from the load, and from that the last part followed. */
-function solveRope({ slope, offset, slopes, offsets }: RopeSums, tensions: Float64Array, count: number): void {
-  for (let i = 0; i < count; i++) {
-    const last = ((tensions[i]! - offsets[i]!) / slopes[i]!) * slope[i]! + offset[i]!;
-    tensions[i] = Math.max(0, last);
+    const first = (source[from + i]! - share * allSeries * c) / (firstShare + share * k * series);
+    let tension = (1 + (k - 1) * series) * first + series * c;
+    for (let turn = 0; turn < passedTurns; turn++) tension = k * tension + c;
+    target[from + i] = Math.max(0, tension);
   }
 }

@@ -1,6 +1,7 @@
 import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
-import { balancedStep } from "./batch-balance.js";
+import { vocabulary } from "../quantity/vocabulary.js";
+import { balancedStep, type TurnColumns } from "./batch-balance.js";
 import {
   type AffineColumns,
   chunkSize,
@@ -11,8 +12,7 @@ import {
   lawKey,
   type Mode,
 } from "./batch-law.js";
-import { pullingTurns, ropeStep, turnsStep } from "./batch-rope.js";
-import type { OneWayStep } from "./batch-step.js";
+import { type BatchStep, passedRun, type RopeRun, runStep, tackleRun } from "./batch-rope.js";
 import { type Line, prepareLine } from "./line.js";
 import { type Mechanism, mechanismOf } from "./mechanism.js";
 import type { Direction } from "./mechanism-loads.js";
@@ -66,22 +66,27 @@ export function compileBatch(line: Line): BatchSolver {
   const haul = stepsOf(line, lawOf, columns.sliding, "hauling");
   const ease = stepsOf(line, lawOf, columns.sliding, "easing");
   const fillers = [...laws.values()];
-  const chunk = new Float64Array(chunkSize);
-  const run = (steps: readonly OneWayStep[], load: Float64Array, from: number, count: number, out: Float64Array) => {
-    for (let i = 0; i < count; i++) chunk[i] = load[from + i]!;
-    for (const step of steps) step(chunk, count);
-    for (let i = 0; i < count; i++) out[from + i] = chunk[i]!;
+  const run = (steps: readonly BatchStep[], load: Float64Array, out: Float64Array, from: number, count: number) => {
+    let source = load;
+    for (const step of steps) {
+      step(source, out, from, count);
+      source = out;
+    }
   };
   return {
     solve: (cases, result) => {
       checkArrays(cases, result);
       const { load } = cases;
+      if (line.stations.length === 0) {
+        result.hauling.set(load);
+        result.easing.set(load);
+      }
       for (let from = 0; from < load.length; from += chunkSize) {
         const count = Math.min(chunkSize, load.length - from);
         pointAt(columns, cases, from);
         for (const { fill } of fillers) fill(columns, count);
-        run(haul, load, from, count, result.hauling);
-        run(ease, load, from, count, result.easing);
+        run(haul, load, result.hauling, from, count);
+        run(ease, load, result.easing, from, count);
       }
     },
   };
@@ -89,46 +94,45 @@ export function compileBatch(line: Line): BatchSolver {
 
 type LawOf = (turn: Turn, mode: Mode) => LawColumns;
 
-/** Both directions through the whole line, as few steps as it allows: turns in a row are passed in one. */
-function stepsOf(line: Line, lawOf: LawOf, sliding: FactorColumn, direction: Direction): OneWayStep[] {
-  const steps: OneWayStep[] = [];
-  let row: AffineColumns[] = [];
-  const closeRow = () => {
-    if (row.length > 0) steps.push(turnsStep(row));
-    row = [];
+/** The steps of a whole line in one direction, as few as it allows: neighbours of one law are passed in one go. */
+function stepsOf(line: Line, lawOf: LawOf, sliding: FactorColumn, direction: Direction): BatchStep[] {
+  const steps: BatchStep[] = [];
+  let open: RopeRun | undefined;
+  const close = () => {
+    if (open) steps.push(runStep(open));
+    open = undefined;
   };
-  /** The law of a turn that is the same straight line at every load. */
-  const columnsOf = (turn: Turn) =>
+  const columnsOf = (turn: Turn): AffineColumns =>
     lawOf(turn, turn.kind === "ratchet" && direction === "easing" ? "gripped" : "free")[direction];
+  const pass = (columns: AffineColumns) => {
+    if (open?.slope === columns.slope) {
+      open = { ...open, passedTurns: open.passedTurns + 1 };
+    } else {
+      close();
+      open = passedRun(columns, 1);
+    }
+  };
   for (const station of line.stations) {
     if (station.kind === "tackle") {
+      close();
       const mechanism = mechanismOf(station.reeving, line.rope);
-      closeRow();
-      if (isOneRope(mechanism)) {
-        const columns = mechanism.turns.map(({ turn }) => columnsOf(turn));
-        steps.push(ropeStep(mechanism, columns));
-        row = columns.slice(pullingTurns(mechanism));
-      } else {
-        const laws = mechanism.turns.map(({ turn }) => ({
-          free: lawOf(turn, "free"),
-          gripped: lawOf(turn, "gripped"),
-        }));
-        steps.push(balancedStep(mechanism, laws, direction));
-      }
+      const columns = mechanism.turns.map(({ turn }) => columnsOf(turn));
+      open = tackleRun(mechanism, columns);
+      if (open) for (const law of columns.slice(open.pullingTurns)) pass(law);
+      else steps.push(balancedStep(mechanism, bothLaws(mechanism, lawOf), direction));
     } else if (isStraight(station, direction)) {
-      row.push(columnsOf(station));
+      pass(columnsOf(station));
     } else {
-      closeRow();
+      close();
       steps.push(bentStep({ station, lawOf, sliding, direction }));
     }
   }
-  closeRow();
+  close();
   return steps;
 }
 
-/** One rope that passes every turn towards the hand, on one moving block, without a ratchet that senses load. */
-function isOneRope({ moving, turns }: Mechanism): boolean {
-  return moving.length === 1 && turns.every(({ passing, law }) => passing > 0 && law.grip === undefined);
+function bothLaws(mechanism: Mechanism, lawOf: LawOf): TurnColumns[] {
+  return mechanism.turns.map(({ turn }) => ({ free: lawOf(turn, "free"), gripped: lawOf(turn, "gripped") }));
 }
 
 /** A station whose hand tension is one straight line over the load tension. */
@@ -146,7 +150,7 @@ interface BentInput {
 }
 
 /** Cleat, ring with friction that falls with load, load-sensing ratchet. */
-function bentStep({ station, lawOf, sliding, direction }: BentInput): OneWayStep {
+function bentStep({ station, lawOf, sliding, direction }: BentInput): BatchStep {
   if (station.kind === "cleat") return cleatStep(station, direction);
   if (station.kind === "ratchet")
     return sensingStep(station, lawOf(station, "free").easing, lawOf(station, "gripped").easing);
@@ -154,46 +158,49 @@ function bentStep({ station, lawOf, sliding, direction }: BentInput): OneWayStep
   return powerLawStepOf(ring, lawOf({ ...ring, frictionCoefficient: 0 }, "free")[direction], sliding, direction);
 }
 
-function cleatStep(cleat: Cleat, direction: Direction): OneWayStep {
+function cleatStep(cleat: Cleat, direction: Direction): BatchStep {
   const change = cleat.closed ? (direction === "hauling" ? (cleat.drag ?? 0) : -cleat.holdLoad) : 0;
-  return (tensions, count) => {
-    for (let i = 0; i < count; i++) tensions[i] = Math.max(0, tensions[i]! + change);
+  return (source, target, from, count) => {
+    for (let i = 0; i < count; i++) target[from + i] = Math.max(0, source[from + i]! + change);
   };
 }
 
 /** A load-sensing ratchet, easing: it grips where the block load with a free sheave reaches the engage load. */
-function sensingStep(ratchet: Ratchet, free: AffineColumns, gripped: AffineColumns): OneWayStep {
+function sensingStep(ratchet: Ratchet, free: AffineColumns, gripped: AffineColumns): BatchStep {
   const engageLoad = ratchet.engageLoad ?? 0;
   const fold = 4 * Math.sin(ratchet.wrapAngle / 2) ** 2;
-  return (tensions, count) => {
+  return (source, target, from, count) => {
     for (let i = 0; i < count; i++) {
-      const pulled = tensions[i]!;
+      const pulled = source[from + i]!;
       const rolling = Math.max(0, free.slope[i]! * pulled + free.offset[i]!);
       const held = Math.max(0, gripped.slope[i]! * pulled + gripped.offset[i]!);
       const block = Math.sqrt((pulled - rolling) ** 2 + pulled * rolling * fold);
-      tensions[i] = block >= engageLoad ? held : rolling;
+      target[from + i] = block >= engageLoad ? held : rolling;
     }
   };
 }
 
 /** The columns hold the bending alone; the power law follows it on the way in and comes before it on the way out. */
-function powerLawStepOf(ring: Ring, bending: AffineColumns, sliding: FactorColumn, direction: Direction): OneWayStep {
+function powerLawStepOf(ring: Ring, bending: AffineColumns, sliding: FactorColumn, direction: Direction): BatchStep {
   const { exponent, referenceTension } = ring.loadDependence!;
   const { frictionCoefficient, wrapAngle } = ring;
   const gain = powerLawGain({ frictionCoefficient, wrapAngle, referenceTension, loadExponent: exponent });
   const x = 1 - exponent;
   const { slope, offset } = bending;
   const hauls = direction === "hauling";
-  return (tensions, count) => {
+  return (source, target, from, count) => {
     for (let i = 0; i < count; i++) {
       const own = gain * sliding.values[sliding.base + i]!;
+      const before = source[from + i]!;
       const tension = hauls
-        ? powerLawStep(slope[i]! * tensions[i]! + offset[i]!, own, x)
-        : slope[i]! * powerLawStep(tensions[i]!, -own, x) + offset[i]!;
-      tensions[i] = Math.max(0, tension);
+        ? powerLawStep(slope[i]! * before + offset[i]!, own, x)
+        : slope[i]! * powerLawStep(before, -own, x) + offset[i]!;
+      target[from + i] = Math.max(0, tension);
     }
   };
 }
+
+const heaviest = vocabulary.loadTension.maximum;
 
 const ones = new Float64Array(chunkSize).fill(1);
 
@@ -221,12 +228,5 @@ function checkArrays({ load, factors }: BatchCases, { hauling, easing }: BatchRe
       advice: "Give one value for each case.",
     });
   }
-  let least = 0;
-  let most = 0;
-  for (let i = 0; i < load.length; i++) {
-    least = Math.min(least, load[i]!);
-    most = Math.max(most, load[i]!);
-  }
-  within("loadTension", least);
-  within("loadTension", most);
+  for (let i = 0; i < load.length; i++) if (!(load[i]! >= 0 && load[i]! <= heaviest)) within("loadTension", load[i]!);
 }

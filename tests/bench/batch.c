@@ -38,28 +38,23 @@ int main(int argc, char **argv) {
       const double k = own * bent, c = own * softDrag + drag;
       const double gripOwn = exp(grip * tread[i]);
       const double gripK = gripOwn * bent, gripC = gripOwn * softDrag + drag;
-      double power = 1, series = 0, powers = 1, allSeries = 0;
-      for (int part = 0; part < 6; part++) {
-        const double share = part < 5 ? 1 : 0;
-        series += power;
-        power *= k;
-        powers += share * power;
-        allSeries += share * series;
+      double series = 0, allSeries = 0;
+      for (int turn = 0; turn < 5; turn++) {
+        series = 1 + k * series;
+        allSeries += series;
       }
-      double hand = fmax(0, (load[i] - allSeries * c) / powers * power + series * c);
-      hand = k * hand + c;
-      hauling[i] = k * hand + c;
+      double hand = (1 + (k - 1) * series) * ((load[i] - allSeries * c) / (1 + k * series)) + series * c;
+      for (int turn = 0; turn < 3; turn++) hand = k * hand + c;
+      hauling[i] = fmax(0, hand);
       const double inverse = 1 / k, back = -c * inverse;
-      power = 1, series = 0, powers = 1, allSeries = 0;
-      for (int part = 0; part < 6; part++) {
-        const double share = part < 5 ? 1 : 0;
-        series += power;
-        power *= inverse;
-        powers += share * power;
-        allSeries += share * series;
+      series = allSeries = 0;
+      for (int turn = 0; turn < 5; turn++) {
+        series = 1 + inverse * series;
+        allSeries += series;
       }
-      hand = fmax(0, (load[i] - allSeries * back) / powers * power + series * back);
-      hand = fmax(0, inverse * hand + back);
+      hand = (1 + (inverse - 1) * series) * ((load[i] - allSeries * back) / (1 + inverse * series)) + series * back;
+      for (int turn = 0; turn < 2; turn++) hand = inverse * hand + back;
+      hand = fmax(0, hand);
       const double gripInverse = 1 / gripK;
       easing[i] = fmax(0, gripInverse * hand - gripC * gripInverse);
     }
