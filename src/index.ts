@@ -46,9 +46,9 @@ export type { Body, Reeving, RopeRun, Station, Tackle } from "./reeving/reeving.
 // Which rules of thumb and closed forms is it compared with?
 export { efficiency, leadLineFactor, ratioFromPull, ratioFromRaiseLower, tenthRulePull } from "./reeving/rules.js";
 export { type FactorName, type Factors, scaledLine } from "./reeving/scaled.js";
-export { type Sweep, sweepLoads } from "./reeving/sweep.js";
 export { capstanRatio, holdingFriction, wedgeFriction } from "./reeving/sliding.js";
 export type { Cleat, Measured, Ratchet, Ring, Rope, Sheave, Turn } from "./reeving/station.js";
+export { type Sweep, sweepLoads } from "./reeving/sweep.js";
 export { doubleBurton, firstSystem, thirdSystem } from "./reeving/systems.js";
 export { type TackleInput, tackle } from "./reeving/tackle.js";
 export { type Cause, type CauseLoss, type TurnLoss, turnLoss } from "./reeving/turn.js";

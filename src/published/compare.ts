@@ -40,7 +40,7 @@ export function readPrinted(printed: string): Printed {
  *
  * @param row  expected value and model call, in the unit of the row
  * @returns the comparison, in the unit of the row
- * Example: compare({ printed: "1.41", compute: () => Math.SQRT2, ... }).holds → true
+ * Example: compare({ id: "root", quantity: "root of two", printed: "1.41", unit: "1", compute: () => Math.SQRT2, evidence: "exact", status: "published", source: "statics", place: "arithmetic" }).holds → true
  */
 export function compare(row: CheckRow): CheckResult {
   const { value: expected, halfDigit } = readPrinted(row.printed);

@@ -9,7 +9,7 @@ import { tackle } from "../reeving/tackle.js";
 const limpRope: Line["rope"] = { diameter: 0.01, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } };
 
 /** A sheave known by its printed ratio. */
-export function sheaveOf(tensionRatio: number): Turn {
+function sheaveOf(tensionRatio: number): Turn {
   return { kind: "measured", name: "sheave", tensionRatio };
 }
 

@@ -35,12 +35,24 @@ export const raiseLowerTests: readonly RaiseLowerTest[] = [
   { rope: "B", bar: "concrete", raise: 135, lower: 34, wrapDegrees: 90, printed: "0.44" },
 ];
 
-/** Wrap angle of a test [rad]. */
+/**
+ * Wrap angle of a raise-and-lower test.
+ *
+ * @param test  printed test
+ * @returns wrap angle [rad]
+ * Example: wrapOf(raiseLowerTests[1]) → 3.1416
+ */
 export function wrapOf(test: RaiseLowerTest): number {
   return (test.wrapDegrees * Math.PI) / 180;
 }
 
-/** Apparent friction coefficient of a test [-]. */
+/**
+ * Apparent friction coefficient of a raise-and-lower test.
+ *
+ * @param test  printed test
+ * @returns apparent friction coefficient [-]
+ * Source: delaney-2022, p. 88. Example: frictionOf(raiseLowerTests[0]) → 0.2142
+ */
 export function frictionOf(test: RaiseLowerTest): number {
   return apparentFriction({ raisingForce: test.raise, loweringForce: test.lower, wrapAngle: wrapOf(test) });
 }

@@ -3,7 +3,7 @@ import type { Station } from "../reeving/reeving.js";
 import type { Rope } from "../reeving/station.js";
 
 /** A cord so thin and soft that its bending costs nothing, as textbooks assume. */
-export const idealCord: Rope = { diameter: 0.001, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } };
+const idealCord: Rope = { diameter: 0.001, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } };
 
 /** A fixed round thing with a cord over it. */
 export function drum(name: string, frictionCoefficient: number, wrapAngle: number): Station {

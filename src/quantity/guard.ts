@@ -13,7 +13,7 @@ export function withUnit(value: number, unit: string): string {
  *     minimum ≤ value ≤ maximum
  *
  * @param name  quantity of the vocabulary: gives words, unit and example
- * @param value  number in the quantity's SI unit
+ * @param value  number in the quantity's unit [SI]
  * @param minimum  least value [SI], by default the least that is physically possible
  * @param maximum  largest value [SI], by default the largest that is physically possible
  * @returns the value itself [SI]

@@ -6,20 +6,31 @@ import { type QuantityName, type VocabularyEntry, vocabulary } from "./vocabular
 
 const written = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)(?![\d.,])\s*(.*?)\s*$/u;
 
+/** Signs of print as they are typed: `−6 kn`, `30°`, `15 °C`, `7 m²` and `12 400` with a narrow space. */
+function asTyped(text: string): string {
+  return text
+    .replaceAll("−", "-")
+    .replaceAll("°C", "degC")
+    .replaceAll("°", " deg")
+    .replaceAll("²", "^2")
+    .replaceAll("³", "^3")
+    .replaceAll(/(\d)\u202f(?=\d)/gu, "$1");
+}
+
 /**
- * Reads a value with its unit as a person types it, and returns it in SI.
+ * Reads a value with its unit as a person types it or as it is printed, and returns it in SI.
  *
  * @param name  quantity of the vocabulary; decides which units fit and which values can exist
- * @param text  number and unit, such as `12 kn`, `6 mm`, `25 kgf`, `120 lbf`, `30 deg`, `8 g/m`, `15 degC`
- * @returns the value in the quantity's SI unit
+ * @param text  number and unit, such as `12 kn`, `6 mm`, `25 kgf`, `120 lbf`, `30 deg`, `8 g/m`, `15 degC`, `30°`
+ * @returns the value in the quantity's unit [SI]
  * @throws UnitError when the unit is missing, unknown or of another kind; ValueError when the value cannot exist
  * Example: parseQuantity("windSpeed", "12 kn") → 6.1733
  */
 export function parseQuantity(name: QuantityName, text: string): number {
   const entry: VocabularyEntry = vocabulary[name];
   const quantity = `${entry.label} (${name})`;
-  const match = written.exec(text);
-  if (!match) {
+  const match = written.exec(asTyped(text));
+  if (!match || !Number.isFinite(Number(match[1]))) {
     throw new ValueError({
       quantity,
       value: JSON.stringify(text),
@@ -48,6 +59,14 @@ interface Conversion {
 
 function toUnit({ quantity, value, unit, target, example }: Conversion): number {
   const math = unitParser();
+  if (!Number.isFinite(value)) {
+    throw new ValueError({
+      quantity,
+      value: `${value} ${unit}`,
+      allowed: "a finite number",
+      advice: `Give a number, as in "${example}".`,
+    });
+  }
   let parsed: Unit;
   try {
     parsed = math.unit(`${value} ${asPower(unit)}`);
@@ -72,10 +91,10 @@ function refuseUnit(quantity: string, value: string, allowed: string, example: s
 /**
  * Converts between two units of the same kind.
  *
- * @param value  number in the unit `from`
+ * @param value  number [from]
  * @param from  unit the number has, such as `lbf`
  * @param to  unit it is wanted in, such as `N`
- * @returns the number in the unit `to`
+ * @returns the same quantity [to]
  * @throws UnitError when a unit is unknown or the two differ in kind
  * Example: convert(120, "lbf", "N") → 533.79
  */

@@ -1,13 +1,13 @@
+import { standardGravity } from "./constants.js";
 import { convert } from "./parse.js";
 import { type QuantityName, type VocabularyEntry, vocabulary } from "./vocabulary.js";
 
-const standardGravity = 9.80665;
-
 /**
- * A number with at most three significant figures, without exponent where a reader would not expect one.
+ * A number with few significant figures, without exponent where a reader would not expect one.
  *
- * @param value  any finite number
- * @returns text such as `85`, `0.0123`, `1 240`
+ * @param value  number in any unit [any]; one that is not finite is shown as ∞, −∞ or –
+ * @param digits  significant figures [-], 1 to 21, by default 3
+ * @returns text [same unit] such as `85`, `0.0123`, `12 400`
  * Example: figures(85.4321) → "85.4"
  */
 export function figures(value: number, digits = 3): string {
@@ -20,7 +20,7 @@ export function figures(value: number, digits = 3): string {
       : new Intl.NumberFormat("en", { maximumSignificantDigits: digits, useGrouping: size >= 1e4 })
           .format(rounded)
           .replaceAll(",", "\u202f");
-  return text.replace("-", "−");
+  return text.replaceAll("-", "−");
 }
 
 /**
@@ -38,7 +38,7 @@ export function printForce(newtons: number): string {
  * Any quantity of the vocabulary in the unit that its readers expect; forces also in kgf.
  *
  * @param name  quantity of the vocabulary
- * @param value  number in the quantity's SI unit
+ * @param value  number in the quantity's unit [SI]
  * @returns text such as `12 kn`, `6 mm`, `86 N (8.8 kgf)`
  * Example: printQuantity("windSpeed", 6.1733) → "12 kn"
  */

@@ -26,7 +26,7 @@ export interface PartTensions {
  * @throws ReevingError when a part would have to push
  * Source: statics.
  */
-export function balance(mechanism: Mechanism, direction: Direction, gripping: ReadonlySet<number>): PartTensions {
+function balance(mechanism: Mechanism, direction: Direction, gripping: ReadonlySet<number>): PartTensions {
   const { parts, turns, moving } = mechanism;
   const size = parts.length;
   const matrix = new Float64Array(size * size);

@@ -43,7 +43,7 @@ export function balancedStep(mechanism: Mechanism, laws: readonly TurnColumns[],
       for (let k = 0; k < pulls.length; k++) matrix[row * size + pulls[k]!.part]! += pulls[k]!.along;
       answer[row] = -loadAlong * load;
     }
-    solveLinear(size, matrix, answer);
+    if (!solveLinear(size, matrix, answer)) answer.fill(Number.NaN);
   };
   /** Engages further load-sensing ratchets; true when there were any. */
   const engage = (): boolean => {

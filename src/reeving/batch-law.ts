@@ -1,5 +1,6 @@
 import { practice } from "../materials/practice.js";
 import { fastExp } from "../numerics/exponential.js";
+import { seizing, turningRatio } from "./bearing.js";
 import { bendingLaw } from "./bending.js";
 import { cheekContact } from "./cheek.js";
 import { type Law, noLoss } from "./law.js";
@@ -81,13 +82,11 @@ function fillerOf(turn: Turn, rope: Rope, mode: Mode, put: Put): LawColumns["fil
   if (turn.kind === "ring") return capstan(turn.frictionCoefficient * turn.wrapAngle, "sliding", put);
   if (turn.kind === "ratchet" && mode === "gripped") return capstan(turn.treadFriction * turn.wrapAngle, "tread", put);
   const unit = turn.bearingFriction * (turn.pinRadius / ((turn.diameter + rope.diameter) / 2));
-  const cosine = Math.cos(turn.wrapAngle);
+  const sine = Math.abs(Math.sin(turn.wrapAngle / 2));
   return ({ bearing, bending, drag }, count) => {
     for (let i = 0; i < count; i++) {
       const m = unit * bearing.values[bearing.base + i]!;
-      const half = 1 - m * m * cosine;
-      const whole = 1 - m * m;
-      const own = (half + Math.sqrt(Math.max(0, (half - whole) * (half + whole)))) / whole;
+      const own = m <= seizing ? turningRatio(m, sine) : Number.NaN;
       put(i, own, bending.values[bending.base + i]!, drag.values[drag.base + i]!);
     }
   };

@@ -39,9 +39,9 @@ export function tackleRun(mechanism: Mechanism, columns: readonly AffineColumns[
   const [body] = mechanism.moving;
   if (mechanism.moving.length !== 1 || mechanism.turns.some(({ passing, law }) => passing <= 0 || law.grip))
     return undefined;
-  const shares: number[] = [];
-  for (const { part, along } of body!.pulls) shares[part] = (shares[part] ?? 0) - along / body!.loadAlong;
-  const pullingTurns = shares.length - 1;
+  const pullingTurns = Math.max(...body!.pulls.map(({ part }) => part));
+  const shares = new Array<number>(pullingTurns + 1).fill(0);
+  for (const { part, along } of body!.pulls) shares[part]! -= along / body!.loadAlong;
   const share = shares.at(-1)!;
   const law = columns[0];
   const alike = columns.slice(0, pullingTurns).every(({ slope }) => slope === law?.slope);

@@ -14,9 +14,10 @@ import {
 } from "./batch-law.js";
 import { type BatchStep, passedRun, type RopeRun, runStep, tackleRun } from "./batch-rope.js";
 import { type Line, prepareLine } from "./line.js";
+import { type SlidingSteps, slidingSteps } from "./load-dependence.js";
 import { type Mechanism, mechanismOf } from "./mechanism.js";
 import type { Direction } from "./mechanism-loads.js";
-import { powerLawGain, powerLawStep } from "./power-law.js";
+import { powerLawStep } from "./power-law.js";
 import type { Station, Tackle } from "./reeving.js";
 import { type FactorName, factorNames } from "./scaled.js";
 import type { Cleat, Ratchet, Ring, Turn } from "./station.js";
@@ -51,7 +52,8 @@ export interface BatchSolver {
  * @param line  rope and stations [m, rad, N]
  * @returns solver for loads [N] and factors [-]
  * @throws ReevingError or ValueError for a line that cannot exist; ValueError for arrays of different length, and for a load that cannot exist
- * Factors must be 0 or more; a load or factor that is not a number gives an answer that is not a number.
+ * Factors must be 0 or more; a factor that is not a number, and one that would seize a bearing, gives an answer that is
+ * not a number.
  */
 export function compileBatch(line: Line): BatchSolver {
   prepareLine(line);
@@ -63,8 +65,8 @@ export function compileBatch(line: Line): BatchSolver {
     return law;
   };
   const columns = emptyColumns();
-  const haul = stepsOf(line, lawOf, columns.sliding, "hauling");
-  const ease = stepsOf(line, lawOf, columns.sliding, "easing");
+  const haul = stepsOf(line, lawOf, columns, "hauling");
+  const ease = stepsOf(line, lawOf, columns, "easing");
   const fillers = [...laws.values()];
   const run = (steps: readonly BatchStep[], load: Float64Array, out: Float64Array, from: number, count: number) => {
     let source = load;
@@ -95,7 +97,7 @@ export function compileBatch(line: Line): BatchSolver {
 type LawOf = (turn: Turn, mode: Mode) => LawColumns;
 
 /** The steps of a whole line in one direction, as few as it allows: neighbours of one law are passed in one go. */
-function stepsOf(line: Line, lawOf: LawOf, sliding: FactorColumn, direction: Direction): BatchStep[] {
+function stepsOf(line: Line, lawOf: LawOf, factors: FactorColumns, direction: Direction): BatchStep[] {
   const steps: BatchStep[] = [];
   let open: RopeRun | undefined;
   const close = () => {
@@ -124,7 +126,7 @@ function stepsOf(line: Line, lawOf: LawOf, sliding: FactorColumn, direction: Dir
       pass(columnsOf(station));
     } else {
       close();
-      steps.push(bentStep({ station, lawOf, sliding, direction }));
+      steps.push(bentStep({ station, lawOf, factors, direction }));
     }
   }
   close();
@@ -145,17 +147,17 @@ function isStraight(station: Station, direction: Direction): station is Turn {
 interface BentInput {
   readonly station: Exclude<Station, Tackle>;
   readonly lawOf: LawOf;
-  readonly sliding: FactorColumn;
+  readonly factors: FactorColumns;
   readonly direction: Direction;
 }
 
 /** Cleat, ring with friction that falls with load, load-sensing ratchet. */
-function bentStep({ station, lawOf, sliding, direction }: BentInput): BatchStep {
+function bentStep({ station, lawOf, factors, direction }: BentInput): BatchStep {
   if (station.kind === "cleat") return cleatStep(station, direction);
   if (station.kind === "ratchet")
     return sensingStep(station, lawOf(station, "free").easing, lawOf(station, "gripped").easing);
-  const ring = station as Ring;
-  return powerLawStepOf(ring, lawOf({ ...ring, frictionCoefficient: 0 }, "free")[direction], sliding, direction);
+  const steps = slidingSteps(station as Ring);
+  return powerLawStepOf(steps, lawOf(steps.bent, "free")[direction], factors, direction);
 }
 
 function cleatStep(cleat: Cleat, direction: Direction): BatchStep {
@@ -180,21 +182,23 @@ function sensingStep(ratchet: Ratchet, free: AffineColumns, gripped: AffineColum
   };
 }
 
-/** The columns hold the bending alone; the power law follows it on the way in and comes before it on the way out. */
-function powerLawStepOf(ring: Ring, bending: AffineColumns, sliding: FactorColumn, direction: Direction): BatchStep {
-  const { exponent, referenceTension } = ring.loadDependence!;
-  const { frictionCoefficient, wrapAngle } = ring;
-  const gain = powerLawGain({ frictionCoefficient, wrapAngle, referenceTension, loadExponent: exponent });
-  const x = 1 - exponent;
-  const { slope, offset } = bending;
+/** The columns hold the bending alone; power law and drag follow it on the way in and come before it on the way out. */
+function powerLawStepOf(
+  { gain, x, drag }: SlidingSteps,
+  { slope, offset }: AffineColumns,
+  factors: FactorColumns,
+  direction: Direction,
+): BatchStep {
+  const { sliding, drag: dragFactor } = factors;
   const hauls = direction === "hauling";
   return (source, target, from, count) => {
     for (let i = 0; i < count; i++) {
       const own = gain * sliding.values[sliding.base + i]!;
+      const held = drag * dragFactor.values[dragFactor.base + i]!;
       const before = source[from + i]!;
       const tension = hauls
-        ? powerLawStep(slope[i]! * before + offset[i]!, own, x)
-        : slope[i]! * powerLawStep(before, -own, x) + offset[i]!;
+        ? powerLawStep(slope[i]! * before + offset[i]!, own, x) + held
+        : slope[i]! * powerLawStep(Math.max(0, before - held), -own, x) + offset[i]!;
       target[from + i] = Math.max(0, tension);
     }
   };

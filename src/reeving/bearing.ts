@@ -1,5 +1,20 @@
 import { within } from "../quantity/guard.js";
 
+/**
+ * Root of the moment balance, in a form that keeps its digits when the loss is small.
+ *
+ *     k = (h + 2 m s · sqrt(w + m² s²)) / w,   w = 1 − m²,   h = w + 2 m² s²
+ *
+ * @param m  μ_b r / R [-], 0 to below 1
+ * @param s  sin(θ / 2) [-], 0 to 1
+ * @returns ratio of the tensions k [-], at least 1
+ */
+export function turningRatio(m: number, s: number): number {
+  const w = 1 - m * m;
+  const ms = m * s;
+  return (w + 2 * ms * ms + 2 * ms * Math.sqrt(w + ms * ms)) / w;
+}
+
 /** A sheave on its pin. */
 export interface BearingInput {
   readonly bearingFriction: number;
@@ -9,6 +24,9 @@ export interface BearingInput {
   readonly pitchDiameter: number;
   readonly wrapAngle: number;
 }
+
+/** Friction moment over the moment of the pull at half a turn, μ_b r / R, from which a bearing counts as seized [-]. */
+export const seizing = 0.99;
 
 /**
  * Tension ratio across a sheave whose only loss is the friction of its bearing.
@@ -33,8 +51,6 @@ export function bearingRatio({ bearingFriction, pinRadius, pitchDiameter, wrapAn
   const R = within("sheaveDiameter", pitchDiameter) / 2;
   const theta = within("wrapAngle", wrapAngle);
   const m = friction * (r / R);
-  within("bearingFriction", m, 0, 0.99);
-  const half = 1 - m * m * Math.cos(theta);
-  const whole = 1 - m * m;
-  return (half + Math.sqrt(Math.max(0, (half - whole) * (half + whole)))) / whole;
+  within("bearingFriction", m, 0, seizing);
+  return turningRatio(m, Math.abs(Math.sin(theta / 2)));
 }

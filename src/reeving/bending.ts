@@ -1,7 +1,7 @@
 import { practice } from "../materials/practice.js";
 import type { StiffnessLaw } from "../materials/stiffness.js";
 import { within } from "../quantity/guard.js";
-import type { Law } from "./law.js";
+import { checkedLaw, type Law } from "./law.js";
 
 /** The three coefficients of a stiffness law as plain numbers. */
 export interface Stiffness {
@@ -44,6 +44,7 @@ export interface BendingInput {
  * @param wrapAngle  θ [rad], 0 to 200
  * @param stiffness  C [1/m], A [N/m], B [N/m³], each 0 or more
  * @returns ratio [-] and drag [N]
+ * @throws ValueError outside these ranges
  * Source: britannica-1911, eq. 68; the factor b is a modelling choice of this library. Example: bendingLaw({ ropeDiameter: 0.0254, sheaveDiameter: 0.2794, wrapAngle: Math.PI, stiffness: { tensionTerm: 4.5354, constantTerm: 0, diameterTerm: 0 } }).ratio → 1.0096
  */
 export function bendingLaw({ ropeDiameter, sheaveDiameter, wrapAngle, stiffness }: BendingInput): Law {
@@ -52,8 +53,8 @@ export function bendingLaw({ ropeDiameter, sheaveDiameter, wrapAngle, stiffness 
   const contact = within("wrapAngle", wrapAngle) * (pitch / 2);
   const bent = Math.min(1, contact / (practice.fullBendContact.value * d));
   const scale = (bent * d * d) / pitch;
-  return {
+  return checkedLaw({
     ratio: 1 + within("bendingCoefficient", stiffness.tensionTerm) * scale,
     drag: (stiffness.constantTerm + stiffness.diameterTerm * d * d) * scale,
-  };
+  });
 }

@@ -149,6 +149,7 @@ function turnsOf(reeving: Reeving, line: Rope, lengthening: readonly number[]): 
     let passing = 0;
     for (const { body, turn } of rope.turns) {
       passing -= lengthening[part]!;
+      refuseLoadDependence(turn);
       const { law, flags } = turnLoss({ turn, rope: line });
       turns.push({
         body,
@@ -164,6 +165,17 @@ function turnsOf(reeving: Reeving, line: Rope, lengthening: readonly number[]): 
     part += 1;
   }
   return turns;
+}
+
+/** The force balance of a tackle is linear in the load: friction that falls with load has no place in it. */
+function refuseLoadDependence(turn: Turn): void {
+  if (turn.kind !== "ring" || turn.loadDependence === undefined) return;
+  refuse(
+    `ring "${turn.name}"`,
+    "friction that falls with load inside a tackle",
+    "one friction coefficient for all loads inside a tackle",
+    "Give the ring its friction coefficient at the tension that it meets, or make it a station of the line.",
+  );
 }
 
 function pullsOn(reeving: Reeving, parts: readonly Part[], name: string): Pull[] {

@@ -1,10 +1,12 @@
 import { within } from "../quantity/guard.js";
+import { vocabulary } from "../quantity/vocabulary.js";
 import { stateUnder } from "./balance.js";
 import { blockLoad } from "./block-load.js";
 import { type Law, pulledSide, type TurnLaw, yieldingSide } from "./law.js";
+import { slidingSteps } from "./load-dependence.js";
 import { type Mechanism, mechanismOf } from "./mechanism.js";
 import { blockLoads, type Direction, lossOf } from "./mechanism-loads.js";
-import { powerLawPulledSide, powerLawYieldingSide } from "./power-law.js";
+import { powerLawStep } from "./power-law.js";
 import type { Station, Tackle } from "./reeving.js";
 import type { Cleat, Ring, Rope, Turn } from "./station.js";
 import { turnLoss } from "./turn.js";
@@ -89,21 +91,17 @@ function lawThrough(law: TurnLaw, wrapAngle: number): Pick<Passage, "through" | 
   };
 }
 
-/** A ring whose friction falls with load: bending first, then the power law. */
+/** A ring whose friction falls with load: bending first, then the power law, then the constant drag. */
 function loadDependent(ring: Ring, rope: Rope): Pick<Passage, "through" | "leastLoad"> {
-  const { exponent, referenceTension } = ring.loadDependence!;
-  const rest = turnLoss({ turn: ring, rope, leaveOut: ["sliding"] }).law.haul;
-  const input = (tension: number) => ({
-    tension,
-    frictionCoefficient: ring.frictionCoefficient,
-    referenceTension,
-    loadExponent: exponent,
-    wrapAngle: ring.wrapAngle,
-  });
-  const pulled = (tension: number) => powerLawPulledSide(input(pulledSide(rest, tension)));
+  const { bent, gain, x, drag } = slidingSteps(ring);
+  const bending = turnLoss({ turn: bent, rope }).law.haul;
+  /** Tension that the ring holds by sliding friction alone. */
+  const held = powerLawStep(0, gain, x);
+  const pulled = (tension: number) => powerLawStep(pulledSide(bending, tension), gain, x) + drag;
+  const yielding = (tension: number) =>
+    yieldingSide(bending, tension > held ? powerLawStep(tension, -gain, x) : tension - held);
   return {
-    through: (loadTension, direction) =>
-      direction === "hauling" ? pulled(loadTension) : yieldingSide(rest, powerLawYieldingSide(input(loadTension))),
+    through: (loadTension, direction) => (direction === "hauling" ? pulled(loadTension) : yielding(loadTension - drag)),
     leastLoad: pulled,
   };
 }
@@ -154,7 +152,9 @@ function leastLoadOf(mechanism: Mechanism, handTension: number): number {
   let state = stateUnder(mechanism, 0, "easing");
   for (;;) {
     const { slope, offset } = state.straight;
-    const load = (handTension - offset[mechanism.handPart]!) / slope[mechanism.handPart]!;
+    const rise = slope[mechanism.handPart]!;
+    const load = rise > 0 ? Math.max(0, (handTension - offset[mechanism.handPart]!) / rise) : Number.POSITIVE_INFINITY;
+    if (load > vocabulary.loadTension.maximum) return load;
     const next = stateUnder(mechanism, load, "easing");
     if (next.gripping.size <= state.gripping.size) return load;
     state = next;

@@ -18,9 +18,10 @@ export interface PowerLawInput {
  *     F ∝ N^n, so μ(N) = μ_ref · (N / N_ref)^(n − 1)
  *
  * @param frictionCoefficient  μ_ref [-], 0 to 2
- * @param loadRatio  N / N_ref [-], above 0
+ * @param loadRatio  N / N_ref [-], 1e-6 to 1e6
  * @param loadExponent  n [-], above 0, at most 1
  * @returns friction coefficient [-]
+ * @throws ValueError outside these ranges
  * Source: brown-thesis, §3.2.2 (n = 0.75 for polymers). Example: loadDependentFriction({ frictionCoefficient: 0.2, loadRatio: 16, loadExponent: 0.75 }) → 0.1
  */
 export function loadDependentFriction({
@@ -33,7 +34,7 @@ export function loadDependentFriction({
   readonly loadExponent: number;
 }): number {
   const n = within("share", loadExponent, 1e-6);
-  return within("frictionCoefficient", frictionCoefficient) * loadRatio ** (n - 1);
+  return within("frictionCoefficient", frictionCoefficient) * within("tensionRatio", loadRatio, 1e-6, 1e6) ** (n - 1);
 }
 
 /**
@@ -99,5 +100,6 @@ export function powerLawStep(tension: number, gain: number, x: number): number {
   if (x < 1e-12) return tension * Math.exp(gain);
   if (tension === 0) return gain > 0 ? (x * gain) ** (1 / x) : 0;
   const growth = (x * gain) / tension ** x;
-  return growth <= -1 ? 0 : tension * Math.exp(Math.log1p(growth) / x);
+  if (growth <= -1) return 0;
+  return growth > 1 ? (tension ** x + x * gain) ** (1 / x) : tension * Math.exp(Math.log1p(growth) / x);
 }

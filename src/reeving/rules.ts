@@ -1,4 +1,5 @@
 import { within } from "../quantity/guard.js";
+import { whole } from "./whole.js";
 
 /** A simple purchase for the closed forms: parts and every sheave that the rope meets. */
 export interface PurchaseInput {
@@ -15,8 +16,9 @@ export interface PurchaseInput {
  *
  * @param tensionRatio  K at each sheave [-], 1 to 1e12
  * @param parts  N [-], whole number 1 to 20
- * @param sheaves  S [-], 0 to 40: N when the hauling part leaves the fixed block, N − 1 from the moving one, and one for each lead block
+ * @param sheaves  S [-], whole number 0 to 40: N when the hauling part leaves the fixed block, N − 1 from the moving one, and one for each lead block
  * @returns pull over load [-]
+ * @throws ReevingError when a count is not whole, ValueError for an impossible ratio
  * A check on the force balance, not the solver.
  * Source: wire-rope-users-manual, p. 87. Example: leadLineFactor({ tensionRatio: 1.09, parts: 4, sheaves: 4 }) → 0.3087
  */
@@ -26,8 +28,8 @@ export function leadLineFactor({
   sheaves,
 }: PurchaseInput & { readonly tensionRatio: number }): number {
   const K = within("tensionRatio", tensionRatio);
-  const N = within("velocityRatio", parts, 1, 20);
-  const S = within("velocityRatio", sheaves + 1, 1, 41) - 1;
+  const N = whole({ quantity: "parts on the moving block", value: parts, least: 1, most: 20 });
+  const S = whole({ quantity: "sheaves", value: sheaves, least: 0, most: 40 });
   let sum = 0;
   for (let part = 0; part < N; part++) sum += K ** part;
   return K ** S / sum;
@@ -40,7 +42,7 @@ export function leadLineFactor({
  *
  * @param load  W [any force unit], 0 or more
  * @param parts  N [-], 1 to 144
- * @param sheaves  S [-], 0 to 40
+ * @param sheaves  S [-], whole number 0 to 40
  * @param sharePerSheave  lost at every sheave, as part of the load [-], 0 to 1; 0.1 when absent
  * @returns pull in the unit of the load
  * A rule of its own: it adds where the geometric model multiplies, and is not used by the solver.
@@ -52,7 +54,7 @@ export function tenthRulePull({
   sheaves,
   sharePerSheave = 0.1,
 }: PurchaseInput & { readonly load: number; readonly sharePerSheave?: number }): number {
-  const S = within("velocityRatio", sheaves + 1, 1, 41) - 1;
+  const S = whole({ quantity: "sheaves", value: sheaves, least: 0, most: 40 });
   return (within("tension", load) * (1 + S * within("share", sharePerSheave))) / within("velocityRatio", parts, 1, 144);
 }
 
@@ -91,7 +93,7 @@ export function efficiency({
  * @param sheaves  S [-], 1 to 40
  * @returns K [-]
  * @throws ValueError when the pull is below that of a purchase without friction, or needs more than K = 3
- * Example: ratioFromPull({ pullOverLoad: 0.45, parts: 3, sheaves: 3 }) → 1.159
+ * Example: ratioFromPull({ pullOverLoad: 0.45, parts: 3, sheaves: 3 }) → 1.166
  */
 export function ratioFromPull({
   pullOverLoad,

@@ -1,6 +1,6 @@
-import { within } from "../quantity/guard.js";
 import { type Body, handEnd, type Reeving, type RopeRun } from "./reeving.js";
 import type { Turn } from "./station.js";
+import { whole } from "./whole.js";
 
 /** Purchases of several ropes, with the same sheave everywhere. */
 export interface SystemInput {
@@ -17,6 +17,7 @@ export interface SystemInput {
  * @param ropes  n [-], 1 to 8
  * @param turn  every sheave [m, rad, N]
  * @returns reeving for the force balance
+ * @throws ReevingError when the number of ropes is not whole or out of range
  * Source: statics. Example: firstSystem({ ropes: 3, turn: { kind: "measured", name: "sheave", tensionRatio: 1 } }).ropes.length → 3
  */
 export function firstSystem({ ropes, turn }: SystemInput): Reeving {
@@ -41,6 +42,7 @@ export function firstSystem({ ropes, turn }: SystemInput): Reeving {
  * @param ropes  n [-], 1 to 8
  * @param turn  every sheave [m, rad, N]
  * @returns reeving for the force balance
+ * @throws ReevingError when the number of ropes is not whole or out of range
  * Source: statics. Example: thirdSystem({ ropes: 2, turn: { kind: "measured", name: "sheave", tensionRatio: 1 } }).ropes.length → 2
  */
 export function thirdSystem({ ropes, turn }: SystemInput): Reeving {
@@ -91,5 +93,5 @@ export function doubleBurton({
 }
 
 function count(ropes: number): number {
-  return Math.round(within("lineCount", ropes, 1, 8));
+  return whole({ quantity: "ropes of the system", value: ropes, least: 1, most: 8 });
 }

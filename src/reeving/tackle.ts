@@ -2,6 +2,7 @@ import { ReevingError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
 import { type Body, handEnd, type Place, type Reeving, type ReevingTurn } from "./reeving.js";
 import type { Turn } from "./station.js";
+import { whole } from "./whole.js";
 
 /** A purchase with one moving block. */
 export interface TackleInput {
@@ -35,8 +36,8 @@ export interface TackleInput {
  */
 export function tackle(input: TackleInput): Reeving {
   const { parts, hauledFrom, leadBlocks = 0 } = input;
-  whole("parts on the moving block", parts, 1, 12);
-  whole("lead blocks", leadBlocks, 0, 8);
+  whole({ quantity: "parts on the moving block", value: parts, least: 1, most: 12 });
+  whole({ quantity: "lead blocks", value: leadBlocks, least: 0, most: 8 });
   const spread = within("wrapAngle", input.spreadAngle ?? 0, 0, 1.5);
   const sheaves = parts - (hauledFrom === "moving" ? 1 : 0);
   // Walking back from the hauling part, sheaves lie alternately on the block it leaves and on the other.
@@ -85,15 +86,5 @@ function wheelsOf(turn: Turn | readonly Turn[], sheaves: number): readonly Turn[
     value: `${turn.length} given`,
     allowed: `one for all, or ${sheaves}`,
     advice: "Give every sheave, from the fastened end of the rope to the hauling part.",
-  });
-}
-
-function whole(quantity: string, value: number, least: number, most: number): void {
-  if (Number.isInteger(value) && value >= least && value <= most) return;
-  throw new ReevingError({
-    quantity,
-    value: String(value),
-    allowed: `a whole number from ${least} to ${most}`,
-    advice: "A purchase with more parts is made of tackles in series.",
   });
 }

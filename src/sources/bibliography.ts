@@ -63,7 +63,6 @@ export const bibliography = {
     year: 2016,
     seen: "read",
   },
-  "stockman-tests": { title: "Rope over small sheaves and rods (test page)", author: "H. W. Stockman", seen: "read" },
   "poysti-2020": {
     title: "Pulleys: where is the friction?",
     author: "T. Pöysti",
@@ -115,17 +114,6 @@ export const bibliography = {
     author: "H. G. Howell",
     year: 1954,
     seen: "from memory",
-  },
-  "albro-liu-1985": {
-    title: "Friction of synthetic rope, J. Energy Resour. Technol. 107:103-106",
-    author: "Albro and Liu",
-    year: 1985,
-    seen: "read",
-  },
-  "dock-work-code": {
-    title: "Safety and health in dock work, §12.1.2",
-    author: "International Labour Office",
-    seen: "read",
   },
   "fibre-yarn-table": {
     title: "Table 1: synthetic fibre yarn properties",

@@ -29,7 +29,7 @@ export interface Coefficient {
  */
 export function coefficient(record: Coefficient): Coefficient {
   const { value, low, high, status, source } = record;
-  if (!(low <= value && value <= high)) {
+  if (!(low <= value && value <= high && Number.isFinite(low) && Number.isFinite(high))) {
     throw new ValueError({
       quantity: "coefficient",
       value: `${value} with spread ${low} to ${high}`,

@@ -1,5 +1,5 @@
+import { within } from "../quantity/guard.js";
 import { coefficient } from "../sources/coefficient.js";
-import { insideModel } from "./validity.js";
 
 /** Scale of the Beaufort formula. */
 const beaufortScale = coefficient({
@@ -25,17 +25,10 @@ export interface BeaufortInput {
  * @param beaufort  B [-], 0 to 12
  * @returns mean wind speed [m/s]
  * Valid as a round number for a force that was named, not measured; each force spans a band 1 to 4 m/s wide.
- * Source: the formula is from memory, its bands are those of wmo-beaufort.
+ * Source: wmo-beaufort, bands in m/s; the formula itself is from memory.
  * Example: beaufortSpeed({ beaufort: 4 }) → 6.688
  */
 export function beaufortSpeed({ beaufort }: BeaufortInput): number {
-  const b = insideModel({
-    quantity: "Beaufort number",
-    value: beaufort,
-    unit: "1",
-    minimum: 0,
-    maximum: 12,
-    advice: "The scale runs from 0, calm, to 12, hurricane.",
-  });
+  const b = within("beaufort", beaufort);
   return beaufortScale.value * b ** 1.5;
 }

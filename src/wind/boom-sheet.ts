@@ -25,14 +25,7 @@ export interface BoomForceInput {
  * Example: forceAcrossBoom({ drive: 100, side: 200, boomAngle: 0 }) → 200
  */
 export function forceAcrossBoom({ drive, side, boomAngle }: BoomForceInput): number {
-  const delta = insideModel({
-    quantity: "boom angle",
-    value: boomAngle,
-    unit: "rad",
-    minimum: 0,
-    maximum: Math.PI / 2,
-    advice: "Measure from the centreline to leeward: 0 sheeted in, π/2 square off.",
-  });
+  const delta = within("boomAngle", boomAngle);
   return finiteForce("drive", drive) * Math.sin(delta) + finiteForce("side force", side) * Math.cos(delta);
 }
 
@@ -133,7 +126,7 @@ export function fixedLeadSheetLoad(input: FixedLeadInput): BoomSheetLoad {
   const { sheetAngle = Math.PI / 2 } = input;
   const slope = insideModel({
     quantity: "slope of the sheet",
-    value: input.sheetSlope,
+    value: within("sheetSlope", input.sheetSlope),
     unit: "rad",
     minimum: 0,
     maximum: (85 * Math.PI) / 180,
@@ -155,7 +148,7 @@ function sheetLeverOf({ sheetLever }: BoomLoads): number {
 function planAngle(value: number): number {
   return insideModel({
     quantity: "angle between sheet and boom, seen from above",
-    value,
+    value: within("sheetAngle", value),
     unit: "rad",
     minimum: (5 * Math.PI) / 180,
     maximum: (175 * Math.PI) / 180,

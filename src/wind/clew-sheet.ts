@@ -111,7 +111,7 @@ export function leadSheetLoad({ leechTension, clewAngle, leadAngle }: LeadAngleI
   const tension = within("tension", leechTension);
   const kappa = insideModel({
     quantity: "angle between leech and foot at the clew",
-    value: clewAngle,
+    value: within("clewAngle", clewAngle),
     unit: "rad",
     minimum: (20 * Math.PI) / 180,
     maximum: (160 * Math.PI) / 180,
@@ -119,7 +119,7 @@ export function leadSheetLoad({ leechTension, clewAngle, leadAngle }: LeadAngleI
   });
   const phi = insideModel({
     quantity: "angle between the foot and the line of the sheet",
-    value: leadAngle,
+    value: within("clewAngle", leadAngle),
     unit: "rad",
     minimum: (5 * Math.PI) / 180,
     maximum: kappa,

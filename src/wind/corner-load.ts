@@ -1,9 +1,7 @@
+import { standardGravity } from "../quantity/constants.js";
 import { within } from "../quantity/guard.js";
 import { edgePull } from "./edge.js";
 import { insideModel } from "./validity.js";
-
-/** Standard gravity [m/s²], exact by definition. */
-const standardGravity = 9.80665;
 
 /** Input of the halyard load. */
 export interface HalyardLoadInput {
@@ -69,7 +67,7 @@ export function outhaulLoad({ footLoad, footLength, footSag, leechTension, leech
   const foot = edgePull({ edgeLoad: footLoad, chord: footLength, sag: footSag });
   const kappa = insideModel({
     quantity: "angle between leech and boom at the clew",
-    value: leechAngle,
+    value: within("clewAngle", leechAngle),
     unit: "rad",
     minimum: Math.PI / 4,
     maximum: Math.PI / 2,

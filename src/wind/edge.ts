@@ -35,18 +35,11 @@ export interface EdgePull {
  * Example: edgePull({ edgeLoad: 10, chord: 5, sag: 0.25 }).chordTension → 125
  */
 export function edgePull({ edgeLoad, chord, sag }: EdgeInput): EdgePull {
-  const w = insideModel({
-    quantity: "wind load on an edge",
-    value: edgeLoad,
-    unit: "N/m",
-    minimum: 0,
-    maximum: 1e4,
-    advice: "It is the wind pressure times the width of cloth that hangs on the edge.",
-  });
+  const w = within("edgeLoad", edgeLoad);
   const length = within("lineLength", chord, 0.05, 50);
   const depth = insideModel({
     quantity: "sag of an edge",
-    value: sag,
+    value: within("sag", sag),
     unit: "m",
     minimum: 0.002 * length,
     maximum: 0.25 * length,

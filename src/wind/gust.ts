@@ -1,3 +1,4 @@
+import { within } from "../quantity/guard.js";
 import { coefficient } from "../sources/coefficient.js";
 import { insideModel } from "./validity.js";
 
@@ -53,7 +54,7 @@ export interface GustInput {
 export function gustLoadFactor({ gustFactor }: GustInput): number {
   const g = insideModel({
     quantity: "gust factor",
-    value: gustFactor,
+    value: within("gustFactor", gustFactor),
     unit: "1",
     minimum: 1,
     maximum: 3,

@@ -1,6 +1,5 @@
 import { within } from "../quantity/guard.js";
 import { dynamicPressure } from "./air.js";
-import { insideModel } from "./validity.js";
 
 /** Input of the one-coefficient rule. */
 export interface RuleLoadInput {
@@ -62,12 +61,5 @@ export function coefficientOfRule({ imperialConstant }: ImperialRuleInput): numb
 }
 
 function coefficientInRange(value: number): number {
-  return insideModel({
-    quantity: "load coefficient",
-    value,
-    unit: "1",
-    minimum: 0,
-    maximum: 5,
-    advice: "A sail that stops the wind has about 1.2; a sheet can carry a few times its sail force at most.",
-  });
+  return within("loadCoefficient", value);
 }

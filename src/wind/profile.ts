@@ -64,7 +64,7 @@ export function powerLawFactor({ height, referenceHeight, exponent }: PowerLawIn
   const zr = surfaceLayerHeight("reference height", referenceHeight, 1);
   const a = insideModel({
     quantity: "shear exponent",
-    value: exponent,
+    value: within("shearExponent", exponent),
     unit: "1",
     minimum: 0,
     maximum: 0.5,
@@ -144,7 +144,7 @@ export function offshoreTurbulence({ hourlyMeanSpeed, height }: OffshoreProfileI
 export function offshoreGust({ hourlyMeanSpeed, height, duration }: OffshoreGustInput): number {
   const t = insideModel({
     quantity: "gust duration",
-    value: duration,
+    value: within("gustDuration", duration),
     unit: "s",
     minimum: 1,
     maximum: 3600,

@@ -104,7 +104,7 @@ export function sailForce({ edition, sail, effectiveAspectRatio, ...wind }: Sail
 function inducedDrag(liftCoefficient: number, effectiveAspectRatio: number): number {
   const aspect = insideModel({
     quantity: "effective aspect ratio",
-    value: effectiveAspectRatio,
+    value: within("aspectRatio", effectiveAspectRatio),
     unit: "1",
     minimum: 0.5,
     maximum: 20,

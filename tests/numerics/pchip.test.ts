@@ -2,12 +2,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { monotoneCurve } from "../../src/numerics/pchip.js";
 import { OutsideModelError, ValueError } from "../../src/quantity/errors.js";
+import { evenly } from "./evenly.js";
 
 const seed = { seed: 7 };
 
 /** Nodes at rising positions with any values. */
 const nodes = fc
-  .array(fc.tuple(fc.double({ min: 0.01, max: 50, noNaN: true }), fc.double({ min: -3, max: 3, noNaN: true })), {
+  .array(fc.tuple(evenly(0.01, 50), evenly(-3, 3)), {
     minLength: 2,
     maxLength: 12,
   })
@@ -20,7 +21,7 @@ const nodes = fc
     return { positions, values: steps.map(([, value]) => value) };
   });
 
-const fraction = fc.double({ min: 0, max: 1, noNaN: true });
+const fraction = evenly(0, 1);
 
 describe("monotone curve through nodes", () => {
   it("passes through every node", () => {

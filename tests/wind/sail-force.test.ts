@@ -141,7 +141,8 @@ describe("sail force", () => {
     expect(low.drive).toBeLessThan(without.drive);
     const expected = without.liftCoefficient ** 2 * (1 / (3 * Math.PI) + 0.005);
     expect(low.dragCoefficient - without.dragCoefficient).toBeCloseTo(expected, 12);
-    expect(() => sailForce({ ...base, effectiveAspectRatio: 0 })).toThrow(OutsideModelError);
+    expect(() => sailForce({ ...base, effectiveAspectRatio: 0.3 })).toThrow(OutsideModelError);
+    expect(() => sailForce({ ...base, effectiveAspectRatio: 0 })).toThrow(ValueError);
     expect(() => sailForce({ ...base, effectiveAspectRatio: Number.NaN })).toThrow(ValueError);
   });
 

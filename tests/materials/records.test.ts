@@ -1,0 +1,72 @@
+import { describe, expect, it } from "vitest";
+import { bearings } from "../../src/materials/bearings.js";
+import { fibreFactors, strandFactors, wetFactors } from "../../src/materials/covers.js";
+import { fibres } from "../../src/materials/fibres.js";
+import { practice } from "../../src/materials/practice.js";
+import { stiffnessLaws } from "../../src/materials/stiffness.js";
+import { surfaces, treads } from "../../src/materials/surfaces.js";
+import { convert } from "../../src/quantity/parse.js";
+import { bibliography } from "../../src/sources/bibliography.js";
+import type { Coefficient } from "../../src/sources/coefficient.js";
+
+const tables = { bearings, fibreFactors, strandFactors, wetFactors, fibres, practice, stiffnessLaws, surfaces, treads };
+
+/** Every coefficient below a table, with the path that leads to it. */
+function* walk(path: string, value: unknown): Generator<[string, Coefficient]> {
+  if (typeof value !== "object" || value === null) return;
+  if ("status" in value && "value" in value) yield [path, value as Coefficient];
+  else for (const [key, inner] of Object.entries(value)) yield* walk(`${path}.${key}`, inner);
+}
+
+const records = Object.entries(tables).flatMap(([name, table]) => [...walk(name, table)]);
+
+describe("coefficients of the materials", () => {
+  it("are many, and every table has some", () => {
+    expect(records.length).toBeGreaterThanOrEqual(60);
+    for (const name of Object.keys(tables)) expect(records.some(([path]) => path.startsWith(`${name}.`))).toBe(true);
+  });
+
+  it.each(records)("%s holds its value within its spread, above zero", (_path, { low, value, high }) => {
+    expect(low).toBeGreaterThan(0);
+    expect(value).toBeGreaterThanOrEqual(low);
+    expect(high).toBeGreaterThanOrEqual(value);
+    expect(Number.isFinite(high)).toBe(true);
+  });
+
+  it.each(records)("%s has a unit of SI", (_path, { unit }) => {
+    if (unit === "1") return;
+    const base = { "N/(kg/m)": "m^2/s^2", "kg/m^3": "kg/m^3", "1/m": "1/m", "N/m": "kg/s^2", "N/m^3": "kg/(m^2 s^2)" };
+    expect(Object.keys(base)).toContain(unit);
+    expect(convert(1, unit, base[unit as keyof typeof base])).toBeCloseTo(1, 12);
+  });
+
+  it.each(records)("%s says where it comes from", (_path, { status, source, place }) => {
+    expect(place.length).toBeGreaterThan(5);
+    expect(source !== undefined).toBe(status === "published");
+    if (source !== undefined) expect(Object.keys(bibliography)).toContain(source);
+  });
+
+  it.each(records)("%s has a real spread unless it is a reference", (path, { low, high }) => {
+    if (path === "strandFactors.24" || path === "fibreFactors.polyester") expect(low).toBe(high);
+    else expect(high).toBeGreaterThan(low);
+  });
+});
+
+describe("the fibre table", () => {
+  const rows = Object.entries(fibres);
+
+  it.each(rows)("%s: a yarn breaks before it has stretched by half", (_name, { tenacity, modulus }) => {
+    const strainAtBreak = tenacity.value / modulus.value;
+    expect(strainAtBreak).toBeGreaterThan(0.01);
+    expect(strainAtBreak).toBeLessThan(0.5);
+  });
+
+  it("keeps tenacity in N/(kg/m), a million times the printed newtons a tex", () => {
+    expect(fibres.hmpe.tenacity.value).toBeCloseTo(2.65 * convert(1, "N/tex", "N*m/kg"), 3);
+  });
+
+  it("lets polypropylene and HMPE float and all others sink", () => {
+    for (const [name, { density }] of rows)
+      expect(density.value < 1000).toBe(["polypropylene", "hmpe", "hmpeHighModulus"].includes(name));
+  });
+});
