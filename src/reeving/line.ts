@@ -1,5 +1,5 @@
 import { ReevingError } from "../quantity/errors.js";
-import { within } from "../quantity/guard.js";
+import { within, withUnit } from "../quantity/guard.js";
 import type { Direction } from "./mechanism-loads.js";
 import { type BlockLoad, type Passage, passageOf } from "./passage.js";
 import type { Station } from "./reeving.js";
@@ -74,7 +74,6 @@ export function prepareLine(line: Line): PreparedLine {
   within("ropeDiameter", line.rope.diameter);
   refuseRepeats(line.stations);
   const passages = line.stations.map((station) => passageOf(station, line.rope));
-  const flags = passages.flatMap((passage) => passage.flags);
   const velocityRatio = passages.reduce((product, passage) => product * passage.velocityRatio, 1);
   const runOutLoad = () => passages.reduceRight((tension, passage) => passage.leastLoad(tension), 0);
   const handForce = (load: number, direction: Direction) =>
@@ -96,10 +95,25 @@ export function prepareLine(line: Line): PreparedLine {
         runOutLoad: runOutLoad(),
         velocityRatio,
         efficiency: hauling === 0 ? 0 : load / (velocityRatio * hauling),
-        flags,
+        flags: flagsWhileHauling(passages, load),
       };
     },
   };
+}
+
+function flagsWhileHauling(passages: readonly Passage[], load: number): string[] {
+  let tension = load;
+  return passages.flatMap((passage) => {
+    const flags = flagsOf(passage, tension, "hauling");
+    tension = passage.through(tension, "hauling");
+    return flags;
+  });
+}
+
+function flagsOf(passage: Passage, loadTension: number, direction: Direction): string[] {
+  if (direction === "easing" || loadTension >= passage.tautFrom) return [...passage.flags];
+  const limit = `${withUnit(passage.tautFrom, "N")} on its load side`;
+  return [...passage.flags, `${passage.name}: a part hangs slack below ${limit}; the hauling force is an upper bound`];
 }
 
 function stateOf(passages: readonly Passage[], load: number, direction: Direction): LineState {
@@ -125,7 +139,7 @@ function stateOf(passages: readonly Passage[], load: number, direction: Directio
       blocks: inside.blocks,
       lineSpeed: handSpeed,
       loss: moves ? inside.loss * lineSpeed : 0,
-      flags: passage.flags,
+      flags: flagsOf(passage, loadTension, direction),
     };
   });
   return { direction, load, handForce: tension, moves, stations: stations.reverse() };

@@ -33,6 +33,8 @@ export interface Passage {
   readonly flags: readonly string[];
   /** Metres of line on the hand side for each metre on the load side. */
   readonly velocityRatio: number;
+  /** Load-side tension [N] below which a part hangs slack while hauling: the force found is then an upper bound. */
+  readonly tautFrom: number;
   /** Hand-side tension from load-side tension [N]; below zero while easing: the line does not go out by itself. */
   through(loadTension: number, direction: Direction): number;
   /** Least load-side tension [N] that still draws the line out against a hand-side tension [N]. */
@@ -63,6 +65,7 @@ function turnPassage(turn: Turn, rope: Rope): Passage {
     name: turn.name,
     flags,
     velocityRatio: 1,
+    tautFrom: 0,
     ...laws,
     inside: (loadTension, handTension) => ({
       blocks: [{ name: turn.name, load: blockLoad({ loadTension, handTension, wrapAngle }) }],
@@ -113,6 +116,7 @@ function cleatPassage(cleat: Cleat): Passage {
     name: cleat.name,
     flags: cleat.closed ? [`${cleat.name}: closed, holds up to its slip load`] : [],
     velocityRatio: 1,
+    tautFrom: 0,
     through: (tension, direction) => {
       if (!cleat.closed) return tension;
       return direction === "hauling" ? tension + drag : tension - hold;
@@ -131,6 +135,7 @@ function tacklePassage(station: Tackle, rope: Rope): Passage {
     name: station.name,
     flags: mechanism.turns.flatMap(({ body, flags }) => flags.map((flag) => `${station.name}, ${body}: ${flag}`)),
     velocityRatio: mechanism.velocityRatio,
+    tautFrom: tautLoad(mechanism),
     through: (tension, direction) => stateUnder(mechanism, tension, direction).handForce,
     leastLoad: (handTension) => leastLoadOf(mechanism, handTension),
     inside: (tension, _handTension, direction) => {
@@ -145,6 +150,12 @@ function tacklePassage(station: Tackle, rope: Rope): Passage {
       };
     },
   };
+}
+
+/** Least load at which every part is taut while hauling: below it the drags alone would lift the load. */
+function tautLoad(mechanism: Mechanism): number {
+  const { slope, offset } = stateUnder(mechanism, 0, "hauling").straight;
+  return slope.reduce((least, rise, part) => (rise > 0 ? Math.max(least, -offset[part]! / rise) : least), 0);
 }
 
 /** Load at which the hand side just carries the given tension while easing; ratchets may grip on the way. */
