@@ -72,7 +72,7 @@ const rest: readonly CheckRow[] = [
       evidence: "independent",
       status: "published",
       source: "statics",
-      place: "geometric series solved for K by another program",
+      place: "geometric series solved for K in Python: tests/reference/tenth_rule_ratio.py",
       compute: () => ratioFromPull({ pullOverLoad: (1 + 0.1 * parts) / parts, parts, sheaves: parts }),
     }),
   ),

@@ -2,12 +2,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ValueError } from "../../src/quantity/errors.js";
 import { apparentWind, heeledApparentWind, trueWind } from "../../src/wind/apparent.js";
+import { evenly } from "../numerics/evenly.js";
 
 const seed = { seed: 7 };
-const windSpeed = fc.double({ min: 0.1, max: 30, noNaN: true });
-const angle = fc.double({ min: 0, max: Math.PI, noNaN: true });
-const boatSpeed = fc.double({ min: -5, max: 20, noNaN: true });
-const heelAngle = fc.double({ min: 0, max: Math.PI / 2, noNaN: true });
+const windSpeed = evenly(0.1, 30);
+const angle = evenly(0, Math.PI);
+const boatSpeed = evenly(-5, 20);
+const heelAngle = evenly(0, Math.PI / 2);
 
 describe("apparent wind", () => {
   it("is the true wind on a boat that lies still", () => {
@@ -46,7 +47,7 @@ describe("apparent wind", () => {
 
   it("comes from further ahead than the true wind on a boat that moves ahead, and keeps the part across", () => {
     fc.assert(
-      fc.property(windSpeed, angle, fc.double({ min: 0, max: 20, noNaN: true }), (v, beta, boat) => {
+      fc.property(windSpeed, angle, evenly(0, 20), (v, beta, boat) => {
         const felt = apparentWind({ windSpeed: v, trueWindAngle: beta, boatSpeed: boat });
         expect(felt.apparentWindAngle).toBeLessThanOrEqual(beta + 1e-12);
         expect(felt.apparentWindSpeed * Math.sin(felt.apparentWindAngle)).toBeCloseTo(v * Math.sin(beta), 9);
@@ -85,7 +86,7 @@ describe("apparent wind on a heeled boat", () => {
 
   it("obeys tan β_H = tan β_A · cos φ and never grows", () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 1.5, noNaN: true }), heelAngle, (beta, phi) => {
+      fc.property(evenly(0, 1.5), heelAngle, (beta, phi) => {
         const wind = heeledApparentWind({ apparentWindSpeed: 8, apparentWindAngle: beta, heelAngle: phi });
         expect(Math.tan(wind.apparentWindAngle)).toBeCloseTo(Math.tan(beta) * Math.cos(phi), 8);
         expect(wind.apparentWindAngle).toBeLessThanOrEqual(beta + 1e-12);

@@ -4,6 +4,7 @@ import { OutsideModelError, ValueError } from "../../src/quantity/errors.js";
 import { type SailEdition, sailCoefficients, sailEditions } from "../../src/wind/coefficients.js";
 import { coefficientForce, sailForce } from "../../src/wind/sail-force.js";
 import type { SailName, SailTable } from "../../src/wind/sail-table.js";
+import { evenly } from "../numerics/evenly.js";
 
 const seed = { seed: 7 };
 const radians = (degrees: number) => degrees * (Math.PI / 180);
@@ -19,7 +20,7 @@ const tables: readonly NamedTable[] = (Object.keys(sailEditions) as SailEdition[
 );
 
 const anyTable = fc.constantFrom(...tables);
-const fraction = fc.double({ min: 0, max: 1, noNaN: true });
+const fraction = evenly(0, 1);
 const wind = { sailArea: 7, apparentWindSpeed: 8, airDensity: 1.225 };
 
 describe("sail coefficients", () => {
@@ -108,9 +109,9 @@ describe("sail force", () => {
   it("is one force in two pairs of axes: the resultant is the same", () => {
     fc.assert(
       fc.property(
-        fc.double({ min: -1, max: 2, noNaN: true }),
-        fc.double({ min: 0, max: 2, noNaN: true }),
-        fc.double({ min: 0, max: Math.PI, noNaN: true }),
+        evenly(-1, 2),
+        evenly(0, 2),
+        evenly(0, Math.PI),
         (liftCoefficient, dragCoefficient, apparentWindAngle) => {
           const force = coefficientForce({ ...wind, liftCoefficient, dragCoefficient, apparentWindAngle });
           expect(Math.hypot(force.drive, force.side)).toBeCloseTo(force.sailForce, 8);

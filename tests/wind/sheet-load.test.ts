@@ -7,9 +7,10 @@ import { halyardLoad, outhaulLoad } from "../../src/wind/corner-load.js";
 import { edgePull } from "../../src/wind/edge.js";
 import { coefficientOfRule, ruleLoad } from "../../src/wind/load-rule.js";
 import { sailForce } from "../../src/wind/sail-force.js";
+import { evenly } from "../numerics/evenly.js";
 
 const seed = { seed: 7 };
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const between = evenly;
 
 describe("edge of a sail", () => {
   it("pulls nothing without load", () => {
