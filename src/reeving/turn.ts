@@ -49,8 +49,7 @@ export interface TurnInput {
  * Example: turnLoss({ turn: { kind: "measured", name: "lead", tensionRatio: 1.09 }, rope: { diameter: 0.006, stiffness: { tensionTerm: 60, constantTerm: 40, diameterTerm: 1000000 } } }).law.haul.ratio → 1.09
  */
 export function turnLoss({ turn, rope, leaveOut = [] }: TurnInput): TurnLoss {
-  const off = new Set(leaveOut);
-  const keep = (causes: CauseLoss[]) => causes.filter(({ cause }) => !off.has(cause));
+  const keep = (causes: CauseLoss[]) => withOuter(turn, causes, new Set(leaveOut));
   const haulCauses = keep(
     turn.kind === "ring" ? slidingCauses(turn, rope, turn.frictionCoefficient) : freeCauses(turn, rope),
   );
@@ -71,8 +70,8 @@ export function turnLoss({ turn, rope, leaveOut = [] }: TurnInput): TurnLoss {
 /** A sheave that turns, or a measured turn. */
 function freeCauses(turn: Exclude<Turn, Ring>, rope: Rope): CauseLoss[] {
   if (turn.kind === "measured") {
-    const law = checkedLaw({ ratio: turn.tensionRatio, drag: turn.drag ?? 0 });
-    return [{ cause: "measured", ...law }];
+    const { ratio } = checkedLaw({ ratio: turn.tensionRatio, drag: turn.drag ?? 0 });
+    return [{ cause: "measured", ratio, drag: 0 }];
   }
   const { bearingFriction, pinRadius, wrapAngle } = turn;
   const pitchDiameter = turn.diameter + rope.diameter;
@@ -86,7 +85,7 @@ function slidingCauses(turn: Ring | Ratchet, rope: Rope, frictionCoefficient: nu
   return withCommon(turn, rope, { cause: "sliding", ratio, drag: 0 });
 }
 
-/** What sheave, ring and ratchet have in common: bending, cheeks, shared lines, constant drag. */
+/** What sheave, ring and ratchet have in common: bending and cheeks. */
 function withCommon(turn: Sheave | Ring | Ratchet, rope: Rope, own: CauseLoss): CauseLoss[] {
   const bending = bendingLaw({
     ropeDiameter: rope.diameter,
@@ -103,13 +102,20 @@ function withCommon(turn: Sheave | Ring | Ratchet, rope: Rope, own: CauseLoss): 
     });
     causes.push({ cause: "cheek", ratio, drag: 0 });
   }
-  if (within("lineCount", turn.lines ?? 1) > 1) {
-    const extra = practice.sharedLeadFactor.value - 1;
-    const alone = combined(causes);
-    causes.push({ cause: "shared", ratio: alone.ratio ** extra, drag: alone.drag * extra });
-  }
-  causes.push({ cause: "drag", ratio: 1, drag: within("constantDrag", turn.drag ?? 0) });
   return causes;
+}
+
+/** Leaves causes out; then what comes on top of those that are left: lines that share the station, and constant drag. */
+function withOuter(turn: Turn, causes: readonly CauseLoss[], off: ReadonlySet<Cause>): CauseLoss[] {
+  const kept = causes.filter(({ cause }) => !off.has(cause));
+  const lines = turn.kind === "measured" ? 1 : within("lineCount", turn.lines ?? 1);
+  if (lines > 1 && !off.has("shared")) {
+    const extra = practice.sharedLeadFactor.value - 1;
+    const alone = combined(kept);
+    kept.push({ cause: "shared", ratio: alone.ratio ** extra, drag: alone.drag * extra });
+  }
+  const drag = within("constantDrag", turn.drag ?? 0);
+  return off.has("drag") ? kept : [...kept, { cause: "drag", ratio: 1, drag }];
 }
 
 function combined(causes: readonly CauseLoss[]): Law {
