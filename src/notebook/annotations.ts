@@ -1,14 +1,14 @@
 import { spreadLabels, wrapLabel } from "./labels.js";
 import type { Limit, Panel, Series } from "./output.js";
 import type { Palette } from "./palette.js";
+import { type Box, quietPlace } from "./place.js";
 import type { Range } from "./scale.js";
 import { escapeLabel, type PlotlyPart, type SeriesStyle } from "./traces.js";
 
 /** Size of all texts in a chart [px]. */
 export const textSize = 12;
 export const lineHeight = 17;
-const labelWidth = 18;
-const characterWidth = 6.6;
+const characterWidth = 7;
 
 export interface PanelLabels {
   readonly panel: Panel;
@@ -16,8 +16,11 @@ export interface PanelLabels {
   readonly palette: Palette;
   readonly axes: { readonly xaxis: string; readonly yaxis: string };
   readonly ranges: { readonly x: Range; readonly y: Range };
-  /** Height of the panel [px]. */
+  /** Size of the panel [px]; the width is about what the page gives it. */
+  readonly width: number;
   readonly height: number;
+  /** Longest line of a label [characters]. */
+  readonly lineLength: number;
 }
 
 interface EndLabel {
@@ -28,7 +31,7 @@ interface EndLabel {
 }
 
 /** Labels at the ends of the curves of one panel, moved apart where they would cover each other. */
-export function endLabels({ panel, styles, palette, axes, ranges, height }: PanelLabels): PlotlyPart[] {
+export function endLabels({ panel, styles, palette, axes, ranges, height, lineLength }: PanelLabels): PlotlyPart[] {
   const keyed = keySeries(panel);
   const wanted = panel.series.flatMap((series): EndLabel[] => {
     const colour = styles.get(series.name)?.colour ?? palette.ink;
@@ -38,7 +41,7 @@ export function endLabels({ panel, styles, palette, axes, ranges, height }: Pane
     });
   });
   const unit = (ranges.y.high - ranges.y.low) / height;
-  const wrapped = wanted.map(({ text }) => wrapLabel(text, labelWidth));
+  const wrapped = wanted.map(({ text }) => wrapLabel(text, lineLength));
   const heights = spreadLabels(
     wanted.map(({ y }, index) => ({ at: y, room: (wrapped[index]?.length ?? 1) * lineHeight * unit })),
     ranges.y.low,
@@ -59,12 +62,12 @@ export function endLabels({ panel, styles, palette, axes, ranges, height }: Pane
   }));
 }
 
-/** Room that the widest end label takes [px]. */
-export function endLabelRoom(panels: readonly Panel[]): number {
+/** Room that the widest end label takes [px], in lines of at most so many characters. */
+export function endLabelRoom(panels: readonly Panel[], lineLength: number): number {
   const lengths = panels.flatMap((panel) =>
     panel.series.flatMap((series) =>
       labelTexts(series, series === keySeries(panel)).flatMap(({ text }) =>
-        wrapLabel(text, labelWidth).map(({ length }) => length),
+        wrapLabel(text, lineLength).map(({ length }) => length),
       ),
     ),
   );
@@ -102,13 +105,14 @@ function lastPoint(
   return undefined;
 }
 
-/** Rules across one panel with their bands; a limit beyond the scale is still named, at the edge. */
-export function limitRules({ panel, palette, axes, ranges }: PanelLabels): {
+/** Rules across one panel with their bands, named where curves leave room; a limit beyond the scale is named at the edge. */
+export function limitRules({ panel, palette, axes, ranges, width, height }: PanelLabels): {
   shapes: PlotlyPart[];
   annotations: PlotlyPart[];
 } {
   const across = { xref: `${axes.xaxis} domain`, x0: 0, x1: 1, yref: axes.yaxis };
   const limits = panel.limits ?? [];
+  const taken: Box[] = [];
   const within = ({ value }: Limit) => value >= ranges.y.low && value <= ranges.y.high;
   return {
     shapes: limits.flatMap((limit) => [
@@ -130,18 +134,29 @@ export function limitRules({ panel, palette, axes, ranges }: PanelLabels): {
     ]),
     annotations: limits.map((limit) => {
       const beyond = within(limit) ? "" : limit.value > ranges.y.high ? " ↑ beyond the scale" : " ↓ beyond the scale";
+      const text = `${limit.name}${beyond}`;
       const y = Math.min(ranges.y.high, Math.max(ranges.y.low, limit.value));
+      const place = quietPlace({
+        panel,
+        ranges,
+        at: y,
+        width: ((16 + characterWidth * text.length) * (ranges.x.high - ranges.x.low)) / width,
+        height: (lineHeight * (ranges.y.high - ranges.y.low)) / height,
+        taken,
+      });
+      taken.push(place.box);
       return {
         xref: `${axes.xaxis} domain`,
         yref: axes.yaxis,
-        x: 0,
+        x: { left: 0, center: 0.5, right: 1 }[place.side],
         y,
-        text: escapeLabel(`${limit.name}${beyond}`),
+        text: escapeLabel(text),
         showarrow: false,
-        xanchor: "left",
-        yanchor: y > (ranges.y.low + ranges.y.high) / 2 ? "top" : "bottom",
-        xshift: 4,
+        xanchor: place.side,
+        yanchor: place.above ? "bottom" : "top",
+        xshift: { left: 4, center: 0, right: -4 }[place.side],
         font: { color: palette.brick, size: textSize },
+        ...(place.crowded ? { bgcolor: palette.paper } : {}),
       };
     }),
   };

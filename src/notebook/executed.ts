@@ -10,14 +10,20 @@ export interface StreamText {
 /** What a cell put out, in order. */
 export type CellOutput = Shown | StreamText;
 
+/** Where a cell stands. */
+interface NumberedCell {
+  /** Number among all cells of the file, from 1, as errors name it; empty and raw cells count. */
+  readonly number: number;
+}
+
 /** A cell of prose. */
-export interface ProseCell {
+export interface ProseCell extends NumberedCell {
   readonly type: "markdown";
   readonly source: string;
 }
 
 /** A cell of code with its outputs. */
-export interface CodeCell {
+export interface CodeCell extends NumberedCell {
   readonly type: "code";
   readonly source: string;
   readonly outputs: readonly CellOutput[];

@@ -51,13 +51,18 @@ function clamp(centre: number, half: number, low: number, high: number): number 
   return Math.max(low + half, Math.min(high - half, centre));
 }
 
-/** Breaks a label into lines of about so many characters, at spaces. */
+/** Breaks a label into lines of about so many characters, at spaces and after hyphens. */
 export function wrapLabel(label: string, width: number): string[] {
   const lines: string[] = [];
   for (const word of label.trim().split(/\s+/)) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= width) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
+    let between = " ";
+    for (const part of word.split(/(?<=\w-)(?=\w)/)) {
+      const last = lines.at(-1);
+      const longer = `${last ?? ""}${between}${part}`;
+      if (last !== undefined && longer.length <= width) lines[lines.length - 1] = longer;
+      else lines.push(part);
+      between = "";
+    }
   }
   return lines;
 }

@@ -14,16 +14,25 @@ export interface PlotlyFigure {
 }
 
 export interface PlotlyOptions {
-  /** Panels side by side: 1 on a phone, 2 or 3 on a wide screen. */
+  /** Panels side by side: 2 or 3 on a wide screen. */
   readonly columns?: number;
+  /** For a phone: one column, with labels in short lines. */
+  readonly narrow?: boolean;
 }
 
 const fontFamily = "system-ui, sans-serif";
-const panelHeight = 300;
 const rowGap = 92;
 const topScaleRoom = 46;
-/** Width for which the gap between columns is laid out [px]. */
-const columnWidth = 400;
+const leftRoom = 64;
+/** Room for the numbers of a scale between two columns [px]. */
+const tickRoom = 36;
+
+/** What is laid out for a phone, for one panel on a wide page, and for several side by side. */
+const forms = {
+  narrow: { panelHeight: 260, columnWidth: 350, lineLength: 10 },
+  single: { panelHeight: 300, columnWidth: 700, lineLength: 18 },
+  several: { panelHeight: 300, columnWidth: 360, lineLength: 12 },
+} as const;
 
 /**
  * Chart of a figure for plotly.js; pure, with all colours from the palette.
@@ -31,21 +40,29 @@ const columnWidth = 400;
  * @param figure  figure as data
  * @param palette  colours by role
  * @param columns  panels side by side, 1 or more
+ * @param narrow  for a phone: one column, short lines
  * @returns data, layout and configuration
  * Hauling is solid, easing dashed in the same colour, the dead band between them tinted; limits are rules in brick.
  * Example: plotlyFigure(figure, lightPalette, { columns: 2 }).config → { displaylogo: false, displayModeBar: "hover", responsive: true }
  */
-export function plotlyFigure(figure: Figure, palette: Palette, { columns = 1 }: PlotlyOptions = {}): PlotlyFigure {
+export function plotlyFigure(
+  figure: Figure,
+  palette: Palette,
+  { columns = 1, narrow = false }: PlotlyOptions = {},
+): PlotlyFigure {
   const ranges = figureRanges(figure);
   const styles = seriesStyles(figure, palette);
   const count = figure.panels.length;
-  const across = Math.max(1, Math.min(Math.floor(columns), count));
+  const across = narrow ? 1 : Math.max(1, Math.min(Math.floor(columns), count));
+  const { panelHeight, columnWidth, lineLength } = forms[narrow ? "narrow" : across === 1 ? "single" : "several"];
   const rows = Math.ceil(count / across);
   const several = count > 1;
   const top = figure.top === undefined ? 0 : topScaleRoom;
-  const labelRoom = endLabelRoom(figure.panels);
-  const plotHeight = rows * panelHeight + (rows - 1) * rowGap;
-  const gap = across > 1 ? (labelRoom + 24) / (across * columnWidth) : 0;
+  const labelRoom = endLabelRoom(figure.panels, lineLength);
+  const rowHeight = panelHeight + rowGap + top;
+  const plotHeight = rows * rowHeight - rowGap - top;
+  const plotWidth = across * columnWidth - leftRoom - labelRoom;
+  const gap = across > 1 ? (labelRoom + tickRoom) / plotWidth : 0;
   const width = (1 - gap * (across - 1)) / across;
 
   const data: PlotlyPart[] = [];
@@ -54,16 +71,15 @@ export function plotlyFigure(figure: Figure, palette: Palette, { columns = 1 }: 
   const layoutAxes: Record<string, PlotlyPart> = {};
   const look = axisLook(palette);
   const clip = [figure.x, figure.y].some(({ minimum, maximum }) => minimum !== undefined || maximum !== undefined);
-  let topAxes = 0;
 
   for (const [index, panel] of figure.panels.entries()) {
     const row = Math.floor(index / across);
     const column = index % across;
     const axes = { xaxis: axisName("x", index), yaxis: axisName("y", index) };
-    const upper = 1 - (row * (panelHeight + rowGap)) / plotHeight;
+    const upper = 1 - (row * rowHeight) / plotHeight;
     const left = column * (width + gap);
     const domains = { x: share(left, left + width), y: share(upper - panelHeight / plotHeight, upper) };
-    const lowest = index + across >= count;
+    const lowest = across === 1 || index + across >= count;
     layoutAxes[layoutName(axes.xaxis)] = {
       ...look.x,
       anchor: axes.yaxis,
@@ -80,9 +96,8 @@ export function plotlyFigure(figure: Figure, palette: Palette, { columns = 1 }: 
       ...(index > 0 ? { matches: "y" } : {}),
       ...(column === 0 ? { title: axisTitle(figure.y, palette.ink) } : {}),
     };
-    if (figure.top !== undefined && row === 0) {
-      const name = axisName("x", count + topAxes);
-      topAxes += 1;
+    if (figure.top !== undefined) {
+      const name = axisName("x", count + index);
       const marks = figure.top.marks.filter(({ at }) => inside(at, ranges.x));
       layoutAxes[layoutName(name)] = {
         ...look.x,
@@ -97,7 +112,7 @@ export function plotlyFigure(figure: Figure, palette: Palette, { columns = 1 }: 
         tickfont: { color: palette.rope, size: textSize },
         tickcolor: palette.rope,
         linecolor: palette.rope,
-        title: axisTitle(figure.top, palette.rope),
+        ...(row === 0 || across === 1 ? { title: axisTitle(figure.top, palette.rope) } : {}),
       };
       // Plotly draws an axis only when a trace uses it.
       data.push({
@@ -116,14 +131,15 @@ export function plotlyFigure(figure: Figure, palette: Palette, { columns = 1 }: 
       const style = styles.get(series.name);
       if (style !== undefined) data.push(...seriesTraces({ series, style, palette, axes, clip }));
     }
-    const labels = { panel, styles, palette, axes, ranges, height: panelHeight };
+    const size = { width: width * plotWidth, height: panelHeight };
+    const labels = { panel, styles, palette, axes, ranges, lineLength, ...size };
     const rules = limitRules(labels);
     shapes.push(...rules.shapes);
     annotations.push(...rules.annotations, ...endLabels(labels));
-    if (several) annotations.push(panelTitle({ title: panel.title, axes, palette, shift: row === 0 ? top : 0 }));
+    if (several) annotations.push(panelTitle({ title: panel.title, axes, palette, shift: top }));
   }
 
-  const margin = { l: 64, r: labelRoom, t: 12 + top + (several ? 2 * lineHeight : 0), b: 56, autoexpand: false };
+  const margin = { l: leftRoom, r: labelRoom, t: 12 + top + (several ? 2 * lineHeight : 0), b: 56, autoexpand: false };
   return {
     data,
     layout: {

@@ -108,9 +108,10 @@ async function runCells({ run, kernel, cells, folder, deadline }: RunCells): Pro
   const executed: (ProseCell | (() => CodeCell))[] = [];
   const figures = new Map<string, number>();
   for (const [index, { type, source }] of cells.entries()) {
-    if (type === "markdown") executed.push({ type, source });
+    const number = index + 1;
+    if (type === "markdown") executed.push({ type, number, source });
     if (type !== "code" || source.trim() === "") continue;
-    const cell: RunningCell = { number: index + 1, source, collector: cellCollector() };
+    const cell: RunningCell = { number, source, collector: cellCollector() };
     ran.push(cell);
     run.onProgress?.({ notebook: run.path, cell: cell.number, cells: cells.length });
     const request = kernel.execute(source, cell.collector.take);
@@ -121,7 +122,7 @@ async function runCells({ run, kernel, cells, folder, deadline }: RunCells): Pro
       throw cellFailure({ notebook: run.path, cell: cell.number, source, texts: cell.collector.errorTexts(), folder });
     }
     refuseOutputs({ run, cell, figures });
-    executed.push(() => ({ type: "code", source, outputs: cell.collector.outputs() }));
+    executed.push(() => ({ type: "code", number, source, outputs: cell.collector.outputs() }));
   }
   await flush({ run, kernel, ran, folder, deadline });
   return executed.map((cell) => (typeof cell === "function" ? cell() : cell));

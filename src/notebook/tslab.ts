@@ -1,5 +1,6 @@
 import { createRequire } from "node:module";
 import path from "node:path";
+import { preloadSource } from "./preload.js";
 
 const require = createRequire(import.meta.url);
 
@@ -7,32 +8,6 @@ const require = createRequire(import.meta.url);
 export const tslabRequire = createRequire(require.resolve("tslab/package.json"));
 
 const script = path.join(path.dirname(require.resolve("tslab/package.json")), "bin", "tslab");
-
-/**
- * Loaded before the kernel: it sends outputs without waiting for the one before, which its socket refuses after a few hundred in a row,
- * and its queue drops what a cell writes faster than it can be sent. Here outputs wait for their turn and the queue may grow.
- */
-const keepOutputs = `
-  import { createRequire } from "node:module";
-  const { Publisher } = createRequire(${JSON.stringify(script)})("zeromq");
-  const { bind, send } = Publisher.prototype;
-  const queues = new WeakMap();
-  const replace = (name, value) => Object.defineProperty(Publisher.prototype, name, { value });
-  replace("bind", function (address) {
-    this.sendHighWaterMark = 0;
-    return bind.call(this, address);
-  });
-  replace("send", function (frames) {
-    const queue = queues.get(this) ?? { waiting: 0, last: Promise.resolve() };
-    queues.set(this, queue);
-    const sendNow = () => send.call(this, frames);
-    const sent = (queue.waiting === 0 ? sendNow() : queue.last.then(sendNow)).catch(() => {});
-    queue.waiting += 1;
-    queue.last = sent.then(() => {
-      queue.waiting -= 1;
-    });
-    return queue.last;
-  });`;
 
 /**
  * Command line that starts the kernel, the same for the build and for Jupyter.
@@ -44,7 +19,7 @@ const keepOutputs = `
  * Example: kernelCommand("{connection_file}").at(-1) → "{connection_file}"
  */
 export function kernelCommand(connectionFile: string): string[] {
-  const preload = `data:text/javascript,${encodeURIComponent(keepOutputs)}`;
+  const preload = `data:text/javascript,${encodeURIComponent(preloadSource(script))}`;
   const flags = ["--disable-warning=ExperimentalWarning", "--stack-trace-limit=100", "--import", preload];
   return [process.execPath, ...flags, script, "kernel", "--config-path", connectionFile];
 }

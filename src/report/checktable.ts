@@ -46,7 +46,12 @@ const columns = [
   "Status",
 ] as const;
 
-function row(check: CheckResult | SharedCheck, linkReports: boolean): Markup {
+/** A unit with its powers raised. */
+function unitText(unit: string): string {
+  return unit === "1" ? "–" : unit.replaceAll("^2", "²").replaceAll("^3", "³");
+}
+
+function row(check: CheckResult | SharedCheck, { linkReports, apart }: Shape): Markup {
   const { quantity, computed, expected, allowed, deviation, unit, evidence, source, status, place } = check;
   const decimals = decimalsFor(allowed);
   const printed = printedDecimals(allowed);
@@ -56,10 +61,10 @@ function row(check: CheckResult | SharedCheck, linkReports: boolean): Markup {
     printed !== undefined ? fixed(expected, printed) : exact ? fixed(expected, 0) : fixed(expected, decimals),
     allowed > 0 ? figures(allowed) : "0",
     Math.abs(deviation) <= 1e-12 * Math.max(1, Math.abs(expected)) ? "0" : figures(deviation, 2),
-    unit === "1" ? "–" : unit,
+    unitText(unit),
     evidence,
     html`<a href="#${sourceAnchor(source)}">${sourceTitle(source)}</a>, ${place}`,
-    status,
+    ...(apart ? [status] : []),
   ];
   const shown =
     linkReports && "reports" in check
@@ -78,13 +83,22 @@ function sourceTitle(id: SourceId): string {
   return author === undefined ? short : `${author}${year === undefined ? "" : ` ${year}`}`;
 }
 
-function table(caption: string, checks: readonly (CheckResult | SharedCheck)[], linkReports: boolean): Markup {
-  const titles: readonly string[] = linkReports ? [...columns, "Reports"] : columns;
+/** What a table of comparisons shows: the status only where it differs from row to row. */
+interface Shape {
+  readonly linkReports: boolean;
+  readonly apart: boolean;
+}
+
+function table(caption: string, checks: readonly (CheckResult | SharedCheck)[], shape: Shape): Markup {
+  const titles = [
+    ...columns.filter((title) => shape.apart || title !== "Status"),
+    ...(shape.linkReports ? ["Reports"] : []),
+  ];
   return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table class="checks">
 <caption>${caption}</caption>
 <thead><tr>${titles.map((title, index) => html`<th scope="col"${index > 0 && index < 5 && html` class="number"`}>${title}</th>`)}</tr></thead>
 <tbody>
-${checks.map((check) => row(check, linkReports))}</tbody>
+${checks.map((check) => row(check, shape))}</tbody>
 </table></div>
 `;
 }
@@ -116,8 +130,9 @@ export function checkSummary(checks: readonly CheckResult[]): Markup {
 export function checkTables(checks: readonly (CheckResult | SharedCheck)[], linkReports: boolean): Markup {
   const counted = checks.filter(wasLookedUp);
   const apart = checks.filter((check) => !wasLookedUp(check));
-  return html`${counted.length > 0 && table("Computed values beside expected ones", counted, linkReports)}${
-    apart.length > 0 && table("Apart: common practice, from memory, or made up for the demo", apart, linkReports)
+  return html`${counted.length > 0 && table("Computed values beside expected ones", counted, { linkReports, apart: false })}${
+    apart.length > 0 &&
+    table("Apart: common practice, from memory, or made up for the demo", apart, { linkReports, apart: true })
   }`;
 }
 

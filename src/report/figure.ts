@@ -16,10 +16,10 @@ const rolePalette = Object.fromEntries(
 /** Most panels that stand side by side. */
 const mostColumns = 3;
 
-/** The same curves arranged in as many columns as the page has room for. */
+/** The same curves arranged for the room that the page has: panels side by side, 0 on a phone. */
 interface ChartData {
-  readonly data: readonly unknown[];
-  readonly arrangements: readonly { readonly columns: number; readonly data: number; readonly layout: unknown }[];
+  readonly data: unknown;
+  readonly arrangements: readonly { readonly room: number; readonly layout: unknown }[];
   readonly config: unknown;
 }
 
@@ -31,19 +31,16 @@ function shorter(_key: string, value: unknown): unknown {
 function chartData(figure: Figure): ChartData {
   const rounded = JSON.parse(JSON.stringify(figure, shorter)) as Figure;
   const most = Math.max(1, Math.min(mostColumns, figure.panels.length));
-  const texts: string[] = [];
-  const data: unknown[] = [];
+  const phone = plotlyFigure(rounded, rolePalette, { narrow: true });
   const arrangements = Array.from({ length: most }, (_, index) => {
-    const drawn = plotlyFigure(rounded, rolePalette, { columns: index + 1 });
-    const text = JSON.stringify(drawn.data);
-    if (!texts.includes(text)) {
-      texts.push(text);
-      data.push(drawn.data);
-    }
-    return { columns: index + 1, data: texts.indexOf(text), layout: drawn.layout };
+    const room = index + 1;
+    return { room, layout: plotlyFigure(rounded, rolePalette, { columns: room }).layout };
   });
-  const { config } = plotlyFigure(rounded, rolePalette, { columns: 1 });
-  return { data, arrangements, config: { ...config, displayModeBar: false } };
+  return {
+    data: phone.data,
+    arrangements: [{ room: 0, layout: phone.layout }, ...arrangements],
+    config: { ...phone.config, displayModeBar: false },
+  };
 }
 
 /**

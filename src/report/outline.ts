@@ -24,7 +24,7 @@ export interface Section {
 
 /** A code cell with what it printed. */
 export interface CellWorking {
-  /** Position among all cells of the notebook, from 1. */
+  /** Number among all cells of the notebook file, from 1. */
   readonly number: number;
   /** Section that the cell belongs to; the question before any. */
   readonly section: string;
@@ -81,11 +81,11 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
     }
   };
 
-  notebook.cells.forEach((cell, index) => {
-    const place = `${file}, cell ${index + 1}`;
+  for (const cell of notebook.cells) {
+    const place = `${file}, cell ${cell.number}`;
     if (cell.type === "markdown") {
       prose(cell.source, place);
-      return;
+      continue;
     }
     const printed: string[] = [];
     for (const output of cell.outputs) {
@@ -106,8 +106,8 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
       } else blocks().push(output);
     }
     const section = sections[sections.length - 1]?.text ?? question?.text ?? "Preparation";
-    working.push({ number: index + 1, section, code: cell.source, printed: printed.join("") });
-  });
+    working.push({ number: cell.number, section, code: cell.source, printed: printed.join("") });
+  }
 
   if (!question)
     throw new ReportError(

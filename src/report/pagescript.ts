@@ -8,6 +8,8 @@ export const pageScript = `"use strict";
   const dark = window.matchMedia("(prefers-color-scheme: dark)");
   const paper = window.matchMedia("print");
   const printWidth = 660;
+  const printHeight = 900;
+  const printScale = 0.7;
   let printing = paper.matches;
 
   /** Puts the colours of the style sheet in place of their roles; on paper always those for paper. */
@@ -23,26 +25,33 @@ export const pageScript = `"use strict";
   function Chart(box) {
     this.box = box;
     this.text = box.parentElement.querySelector("script.chart-data").textContent;
-    this.columns = 0;
+    this.drawn = undefined;
   }
 
-  /** How many panels the page has room for side by side. */
+  /** How many panels the page has room for side by side; 0 on a phone. */
   Chart.prototype.room = function () {
     if (printing) return 2;
-    return narrow.matches ? 1 : Math.max(2, Math.floor(this.box.clientWidth / 330));
+    return narrow.matches ? 0 : Math.max(2, Math.floor(this.box.clientWidth / 330));
   };
 
   Chart.prototype.draw = function () {
     const chart = JSON.parse(this.text, colouring());
     const room = this.room();
-    const fitting = chart.arrangements.filter(function (one) { return one.columns <= room; });
-    const shape = fitting[fitting.length - 1];
+    const fitting = chart.arrangements.filter(function (one) { return one.room <= room; });
+    let shape = fitting[fitting.length - 1];
+    let scale = 1;
     if (printing) {
-      shape.layout.width = printWidth;
+      // What is taller than a sheet stands in more columns, and smaller.
+      if (shape.layout.height > printHeight) {
+        shape = chart.arrangements[chart.arrangements.length - 1];
+        scale = Math.min(printScale, printHeight / shape.layout.height);
+      }
+      shape.layout.width = printWidth / scale;
       shape.layout.autosize = false;
     }
-    this.columns = room;
-    window.Plotly.react(this.box, chart.data[shape.data], shape.layout, chart.config);
+    this.box.style.zoom = scale;
+    this.drawn = room;
+    window.Plotly.react(this.box, chart.data, shape.layout, chart.config);
   };
 
   /** Without the drawing library the numbers are shown instead. */
@@ -67,7 +76,7 @@ export const pageScript = `"use strict";
     }
 
     function redraw() {
-      charts.forEach(function (chart) { if (chart.columns > 0) chart.draw(); });
+      charts.forEach(function (chart) { if (chart.drawn !== undefined) chart.draw(); });
     }
     function toPaper(now) {
       if (printing === now) return;
@@ -77,7 +86,7 @@ export const pageScript = `"use strict";
     }
     window.addEventListener("resize", function () {
       charts.forEach(function (chart) {
-        if (!printing && chart.columns > 0 && chart.columns !== chart.room()) chart.draw();
+        if (!printing && chart.drawn !== undefined && chart.drawn !== chart.room()) chart.draw();
       });
     });
     dark.addEventListener("change", redraw);
@@ -94,7 +103,7 @@ export const pageScript = `"use strict";
         if (!entry.isIntersecting) return;
         near.unobserve(entry.target);
         const chart = charts.find(function (one) { return one.box === entry.target; });
-        if (chart.columns === 0) chart.draw();
+        if (chart.drawn === undefined) chart.draw();
       });
     }, { rootMargin: "800px 0px" });
     charts.forEach(function (chart) { near.observe(chart.box); });

@@ -1,5 +1,6 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
 import type { Question } from "../notebook/output.js";
+import type { CheckResult } from "../published/row.js";
 import { cautionList } from "./cautions.js";
 import { checkSummary, checkTables, sourceList } from "./checktable.js";
 import { documentHtml } from "./document.js";
@@ -24,6 +25,9 @@ interface Part {
   readonly body: Content;
   readonly kind?: string;
 }
+
+/** Most comparisons that stand on the page unfolded. */
+const mostOpenChecks = 8;
 
 /** Headings that the page sets itself; a section of the notebook with the same heading becomes its beginning. */
 const ownHeadings = ["Checked against", "Take care", "Working", "Sources"] as const;
@@ -90,6 +94,15 @@ ${printed !== "" && html`<p>It printed:</p>\n<pre class="printed" tabindex="0">$
   )}`;
 }
 
+/** The comparisons of a report; many of them stand folded below their summary. */
+function foldedChecks(checks: readonly CheckResult[]): Markup {
+  const tables = checkTables(checks, false);
+  if (checks.length <= mostOpenChecks) return tables;
+  return html`<details class="rows"><summary>All ${checks.length} rows, with their sources</summary>
+${tables}</details>
+`;
+}
+
 function partsOf(outline: Outline, renderer: Renderer): Part[] {
   const own = (heading: (typeof ownHeadings)[number]) =>
     outline.sections
@@ -103,7 +116,7 @@ function partsOf(outline: Outline, renderer: Renderer): Part[] {
     {
       text: "Checked against",
       markup: "Checked against",
-      body: html`${own("Checked against")}${checks.length > 0 ? html`${checkSummary(checks)}${checkTables(checks, false)}` : html`<p>This report compares nothing with published values.</p>\n`}`,
+      body: html`${own("Checked against")}${checks.length > 0 ? html`${checkSummary(checks)}${foldedChecks(checks)}` : html`<p>This report compares nothing with published values.</p>\n`}`,
     },
     { text: "Take care", markup: "Take care", body: html`${own("Take care")}${cautionList()}` },
     {

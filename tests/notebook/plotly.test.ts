@@ -25,6 +25,9 @@ interface Layout {
     readonly text: string;
     readonly xref: string;
     readonly y: number;
+    readonly xanchor: string;
+    readonly yanchor: string;
+    readonly bgcolor?: string;
     readonly font: { readonly color: string };
   }[];
   readonly shapes: readonly {
@@ -200,6 +203,42 @@ describe("layout", () => {
     ]);
   });
 
+  test("limits are named apart from each other and off the curves", () => {
+    const limits = [
+      { name: "steady hold", value: 150 },
+      { name: "short pull", value: 152 },
+    ];
+    const rising: Figure = {
+      ...only(1),
+      panels: [{ title: "", series: [{ name: "pull", x: [0, 10, 400], line: [0, 160, 300] }], limits }],
+    };
+    const named = (figure: Figure) =>
+      draw(figure).layout.annotations.filter(({ font }) => font.color === lightPalette.brick);
+    const labels = named(rising);
+    const places = labels.map(({ xanchor, yanchor }) => `${xanchor} ${yanchor}`);
+    expect(new Set(places).size).toBe(2);
+    for (const label of labels) {
+      expect(label.xanchor === "left" && label.yanchor === "bottom").toBe(false);
+      expect(label.bgcolor).toBeUndefined();
+    }
+    const everywhere = { name: "measured", x: [0, 100, 200, 300, 400], points: [150, 150, 150, 150, 150] };
+    const full: Figure = { ...only(1), panels: [{ title: "", series: [everywhere], limits: limits.slice(0, 1) }] };
+    expect(named(full)[0]?.bgcolor).toBe(lightPalette.paper);
+  });
+
+  test("on a phone all stands in one column, each panel with its own scales, labels in short lines", () => {
+    const { layout } = plotlyFigure(demoFigure, lightPalette, { columns: 2, narrow: true }) as unknown as {
+      layout: Layout & { margin: { r: number } };
+    };
+    expect(axis(layout, "xaxis").domain).toEqual([0, 1]);
+    expect(axis(layout, "xaxis2").domain).toEqual([0, 1]);
+    for (const name of ["xaxis", "xaxis2"]) expect(axis(layout, name).title?.text).toBe("Sheet load [N]");
+    for (const name of ["xaxis3", "xaxis4"]) expect(axis(layout, name).title?.text).toBe("Wind [kn]");
+    const lines = layout.annotations.filter(({ xref }) => xref === "x").flatMap(({ text }) => text.split("<br>"));
+    for (const line of lines) expect(line.length).toBeLessThanOrEqual(10);
+    expect(layout.margin.r).toBeLessThan(0.3 * 360);
+  });
+
   test("curves are named at their ends, hauling and easing once", () => {
     const { layout } = draw(only(0));
     const names = layout.annotations.filter(({ xref }) => xref === "x").map(({ text }) => text.replaceAll("<br>", " "));
@@ -218,9 +257,8 @@ describe("layout", () => {
     });
     expect(layout.xaxis4).toMatchObject({ side: "top", overlaying: "x2" });
     expect(data.filter((trace) => trace.xaxis === "x3" || trace.xaxis === "x4")).toHaveLength(2);
-    const narrow = draw(demoFigure, 1).layout;
-    expect(narrow.xaxis3).toBeDefined();
-    expect(narrow.xaxis4).toBeUndefined();
+    const below = draw(demoFigure, 1).layout;
+    for (const name of ["xaxis3", "xaxis4"]) expect(axis(below, name).title?.text).toBe("Wind [kn]");
   });
 
   test("names are text, not markup", () => {
@@ -302,6 +340,8 @@ describe("labels", () => {
   test("break at spaces", () => {
     expect(wrapLabel("two parts, hauling from the block", 12)).toEqual(["two parts,", "hauling from", "the block"]);
     expect(wrapLabel("unbreakablelongword x", 8)).toEqual(["unbreakablelongword", "x"]);
+    expect(wrapLabel("load-sensing, hauling", 10)).toEqual(["load-", "sensing,", "hauling"]);
+    expect(wrapLabel("two-part tackle", 18)).toEqual(["two-part tackle"]);
   });
 });
 

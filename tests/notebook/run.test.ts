@@ -41,7 +41,8 @@ describe.concurrent("a notebook that runs", () => {
     expect(executed.name).toBe("good-one");
     expect(seen).toEqual([2, 5, 6, 7]);
     expect(executed.cells.map((cell) => cell.type)).toEqual(["markdown", "code", "code", "code", "code"]);
-    expect(executed.cells[0]).toEqual({ type: "markdown", source: "# How hard?\n\nText." });
+    expect(executed.cells[0]).toEqual({ type: "markdown", number: 1, source: "# How hard?\n\nText." });
+    expect(executed.cells.map(({ number }) => number)).toEqual([1, 2, 5, 6, 7]);
     const [first, second, third, fourth] = outputsOf(executed);
     expect(first).toEqual([
       stdout("a\nb\n"),
@@ -55,6 +56,19 @@ describe.concurrent("a notebook that runs", () => {
       stdout("24\n"),
     ]);
     expect(fourth).toMatchObject([{ kind: "figure", name: "pull", panels: [{ series: [{ hauling: [1, null] }] }] }]);
+  });
+
+  test("a short name in an object finds the variable of an earlier cell; lines stay what they are", async () => {
+    const file = scratch.notebook("short-names", [
+      "const load = 5, parts = 3;\nlet pull = 0, ease = 1;",
+      "const made = { load,\n  inner: { parts } };\n({ pull, ease = 2 } = { pull: 7 });\nconsole.log(made, pull, ease);",
+    ]);
+    expect(outputsOf(await run(file))).toEqual([[], [stdout("{ load: 5, inner: { parts: 3 } } 7 2\n")]]);
+    const failing = scratch.notebook("short-names-throw", [
+      "const load = 5;",
+      "const made = { load };\n\nfunction refuse(): never { throw new Error('not ' + made.load); }\nconst both = [{ load }, refuse()];",
+    ]);
+    await expect(run(failing)).rejects.toThrow(/cell 2, line 4: Error: not 5/u);
   });
 
   test("a megabyte of text is cut, and says so; what is shown after many lines is not lost", async () => {

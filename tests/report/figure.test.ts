@@ -58,18 +58,18 @@ describe("chart data", () => {
   const chart = (one: Figure) => {
     const { text } = figureBlock(one, new PageIds());
     return JSON.parse(/class="chart-data">(.*?)<\/script>/su.exec(text)?.[1] ?? "") as {
-      data: { y: unknown[]; line?: { color: string }; name: string }[][];
-      arrangements: { columns: number; data: number; layout: { font: { color: string } } }[];
+      data: { y: unknown[]; line?: { color: string }; name: string }[];
+      arrangements: { room: number; layout: { font: { color: string } } }[];
     };
   };
 
-  it("carries roles, never colours, and one arrangement for each number of columns", () => {
+  it("carries roles, never colours, and one arrangement for a phone and for each number of columns", () => {
     const panel = {
       title: "p",
       series: [{ name: "s", x: [1, 2], hauling: [1, 2], easing: [0.1 + 0.2, 1], highlight: true }],
     };
     const drawn = chart(figure([panel, panel, panel, panel]));
-    expect(drawn.arrangements.map(({ columns }) => columns)).toEqual([1, 2, 3]);
+    expect(drawn.arrangements.map(({ room }) => room)).toEqual([0, 1, 2, 3]);
     expect(drawn.arrangements[0]?.layout.font.color).toBe("<ink>");
     const text = JSON.stringify(drawn);
     for (const colour of [...Object.values(lightPalette), ...Object.values(darkPalette)])
@@ -80,7 +80,7 @@ describe("chart data", () => {
 
   it("cannot mistake a text for a role", () => {
     const drawn = chart(figure([{ title: "<ink>", series: [{ name: "<water>", x: [1], line: [1] }] }]));
-    expect(drawn.data[0]?.map(({ name }) => name)).toContain("&lt;water&gt;");
+    expect(drawn.data.map(({ name }) => name)).toContain("&lt;water&gt;");
   });
 });
 

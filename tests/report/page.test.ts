@@ -21,8 +21,8 @@ function withOutputs(outputs: readonly CellOutput[], name = "a"): ExecutedNotebo
   return {
     name,
     cells: [
-      { type: "markdown", source: "# Question?" },
-      { type: "code", source: "answer()", outputs: [{ kind: "answer", text: "Yes." }, ...outputs] },
+      { type: "markdown", number: 1, source: "# Question?" },
+      { type: "code", number: 3, source: "answer()", outputs: [{ kind: "answer", text: "Yes." }, ...outputs] },
     ],
   };
 }
@@ -113,7 +113,7 @@ describe("report page", () => {
   it("keeps a section of the notebook that bears one of the page's own headings", () => {
     const notebook = {
       ...sample,
-      cells: [...sample.cells, { type: "markdown" as const, source: "## Take care\n\nThe trolley rolls." }],
+      cells: [...sample.cells, { type: "markdown" as const, number: 13, source: "## Take care\n\nThe trolley rolls." }],
     };
     const made = reportPage(notebook, {});
     expect(made.match(/<h2 id="take-care/gu)).toHaveLength(1);
@@ -122,11 +122,16 @@ describe("report page", () => {
 
   it("refuses a notebook without question or answer, or with two answers", () => {
     expect(() => reportPage({ name: "a", cells: [] }, {})).toThrow(/a\.ipynb: no question/u);
-    expect(() => reportPage({ name: "a", cells: [{ type: "markdown", source: "# Q?" }] }, {})).toThrow(/no answer/u);
-    expect(() => reportPage(withOutputs([{ kind: "answer", text: "No." }]), {})).toThrow(/cell 2: a second answer/u);
+    expect(() => reportPage({ name: "a", cells: [{ type: "markdown", number: 13, source: "# Q?" }] }, {})).toThrow(
+      /no answer/u,
+    );
+    expect(() => reportPage(withOutputs([{ kind: "answer", text: "No." }]), {})).toThrow(/cell 3: a second answer/u);
     expect(() =>
       reportPage(
-        { ...withOutputs([]), cells: [{ type: "markdown", source: "#" }, ...withOutputs([]).cells.slice(1)] },
+        {
+          ...withOutputs([]),
+          cells: [{ type: "markdown", number: 13, source: "#" }, ...withOutputs([]).cells.slice(1)],
+        },
         {},
       ),
     ).toThrow(/question is empty/u);
@@ -135,8 +140,16 @@ describe("report page", () => {
   it("refuses a check whose source is not in the bibliography", () => {
     const lost = { ...sampleChecks[0]!, source: "toString" as "statics" };
     expect(() => reportPage(withOutputs([{ kind: "checks", title: "", results: [lost] }]), {})).toThrow(
-      /cell 2: check capstan-one-turn names the source "toString"/u,
+      /cell 3: check capstan-one-turn names the source "toString"/u,
     );
+  });
+
+  it("folds many comparisons below their summary, and leaves few open", () => {
+    const many = Array.from({ length: 9 }, (_, index) => ({ ...sampleChecks[0]!, id: `check-${index}` }));
+    const made = (results: typeof many) =>
+      reportPage(withOutputs([{ kind: "checks", title: "", results }]), {}).includes('<details class="rows">');
+    expect(made(many)).toBe(true);
+    expect(made(many.slice(1))).toBe(false);
   });
 
   it("counts rows of our own output as alarms, not as evidence", () => {
@@ -147,7 +160,7 @@ describe("report page", () => {
   });
 
   it("stops at a broken formula in any cell and names the cell", () => {
-    const cells = [...sample.cells, { type: "markdown" as const, source: "so $\\frac{$ it is" }];
+    const cells = [...sample.cells, { type: "markdown" as const, number: 13, source: "so $\\frac{$ it is" }];
     expect(() => reportPage({ ...sample, cells }, {})).toThrow(
       `how-hard-to-hold.ipynb, cell ${cells.length}: the formula "\\frac{"`,
     );
@@ -178,9 +191,10 @@ describe("hostile text", () => {
   const notebook: ExecutedNotebook = {
     name: evil,
     cells: [
-      { type: "markdown", source: `# Q ${evil}\n\n${evil}\n\n## S ${evil}\n\n${evil}` },
+      { type: "markdown", number: 1, source: `# Q ${evil}\n\n${evil}\n\n## S ${evil}\n\n${evil}` },
       {
         type: "code",
+        number: 2,
         source: evil,
         outputs: [
           { kind: "answer", text: evil },

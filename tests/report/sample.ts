@@ -138,12 +138,19 @@ export const sample: ExecutedNotebook = {
   cells: [
     {
       type: "markdown",
+      number: 1,
       source:
         "# How hard do I have to hold?\n\nThe sheet of the demo skiff in a breeze that makes it plane. The boat and its values are invented.",
     },
-    { type: "code", source: 'import { answer, figure } from "haulbook";\nconst load = 860; // N', outputs: [] },
     {
       type: "code",
+      number: 2,
+      source: 'import { answer, figure } from "haulbook";\nconst load = 860; // N',
+      outputs: [],
+    },
+    {
+      type: "code",
+      number: 3,
       source: "answer(`With a ratchet and a coarse cover you hold **86 N**`);",
       outputs: [
         {
@@ -156,16 +163,19 @@ export const sample: ExecutedNotebook = {
     },
     {
       type: "markdown",
+      number: 4,
       source:
         "## Why a turn helps\n\nA line that slides round something curved loses force to friction at every small piece of the bend. The pieces multiply:\n\n$$T_\\text{haul} / T_\\text{load} = e^{\\mu\\,\\theta}$$\n\nwith $\\mu$ the friction coefficient and $\\theta$ the angle of contact. Twice the angle squares the ratio; see [the ring](#figure-turn-by-angle).\n\n### What the angle does\n\n- a quarter turn: a fifth more\n- half a turn: half as much again",
     },
-    { type: "code", source: "figure(turns);", outputs: [turns] },
+    { type: "code", number: 5, source: "figure(turns);", outputs: [turns] },
     {
       type: "markdown",
+      number: 6,
       source: "## Which cover\n\nA coarse cover grips the sheave, and wears it. The table holds for a sheave of 57 mm.",
     },
     {
       type: "code",
+      number: 7,
       source: "table(covers);\nresult(hold);",
       outputs: [
         {
@@ -191,12 +201,14 @@ export const sample: ExecutedNotebook = {
     },
     {
       type: "markdown",
+      number: 8,
       source:
         "## Ashore\n\nYou need a hand scale, the boat on its trolley, and a helper.\n\n1. Hang 10 kg on the sheet where the sail pulls.\n2. Ease slowly and read the scale.\n3. Haul slowly and read again.\n\nThe two readings should lie as far apart as the tint in the picture.",
     },
-    { type: "markdown", source: "## Questions" },
+    { type: "markdown", number: 9, source: "## Questions" },
     {
       type: "code",
+      number: 10,
       source: "question(first);\nquestion(second);",
       outputs: [
         {
@@ -214,9 +226,15 @@ export const sample: ExecutedNotebook = {
     },
     {
       type: "markdown",
+      number: 11,
       source:
         "## How sure\n\nThe band comes from the friction of the cover, known to a fifth. A reading on your own boat would narrow it to a tenth.",
     },
-    { type: "code", source: "checks(rows);", outputs: [{ kind: "checks", title: "Capstan", results: sampleChecks }] },
+    {
+      type: "code",
+      number: 12,
+      source: "checks(rows);",
+      outputs: [{ kind: "checks", title: "Capstan", results: sampleChecks }],
+    },
   ],
 };

@@ -23,6 +23,9 @@ export const printStyle = `
   th, td { padding-right: 0.6rem; }
   .checks th, .checks td { padding-right: 0.5rem; }
   .checks tbody th, .checks .where { min-width: 0; }
+  .rows > :not(summary) { display: none; }
+  .rows > summary { list-style: none; margin: 0; color: inherit; }
+  .rows > summary::after { content: ": on the page this was printed from."; }
   .question > :not(summary) { display: none; }
   .question::details-content { display: none; }
   .question summary { list-style: none; padding-left: 0; text-indent: 0; }

@@ -1,0 +1,61 @@
+/**
+ * Outputs are kept: the kernel sends them without waiting for the one before, which its socket refuses after a few hundred in a row,
+ * and its queue drops what a cell writes faster than it can be sent. Here outputs wait for their turn and the queue may grow.
+ */
+const keepOutputs = `
+  const { Publisher } = require("zeromq");
+  const { bind, send } = Publisher.prototype;
+  const queues = new WeakMap();
+  const replace = (name, value) => Object.defineProperty(Publisher.prototype, name, { value });
+  replace("bind", function (address) {
+    this.sendHighWaterMark = 0;
+    return bind.call(this, address);
+  });
+  replace("send", function (frames) {
+    const queue = queues.get(this) ?? { waiting: 0, last: Promise.resolve() };
+    queues.set(this, queue);
+    const sendNow = () => send.call(this, frames);
+    const sent = (queue.waiting === 0 ? sendNow() : queue.last.then(sendNow)).catch(() => {});
+    queue.waiting += 1;
+    queue.last = sent.then(() => {
+      queue.waiting -= 1;
+    });
+    return queue.last;
+  });`;
+
+/**
+ * Short names in objects are spelled out, `{ load }` as `{ load: load }`: the kernel finds a name of an earlier cell only where it
+ * stands as a value of its own. Lines stay as they are.
+ */
+const spellOut = `
+  const ts = require("@tslab/typescript-for-tslab");
+  const converter = require("../dist/converter.js");
+  const { createConverter } = converter;
+  const spelledOut = (cell) => {
+    const names = [];
+    const visit = (node) => {
+      if (ts.isShorthandPropertyAssignment(node)) names.push(node.name);
+      ts.forEachChild(node, visit);
+    };
+    const file = ts.createSourceFile("cell.ts", cell, ts.ScriptTarget.Latest, true);
+    visit(file);
+    const insert = (text, name) => text.slice(0, name.getStart(file)) + name.text + ": " + text.slice(name.getStart(file));
+    return names.reduceRight(insert, cell);
+  };
+  converter.createConverter = (options) => {
+    const made = createConverter(options);
+    return { ...made, convert: (earlier, cell) => made.convert(earlier, spelledOut(cell)) };
+  };`;
+
+/**
+ * Module that is loaded before the kernel and mends two things in it.
+ *
+ * @param script  path of the kernel's own script
+ * @returns JavaScript text
+ * Example: preloadSource("/usr/lib/node_modules/tslab/bin/tslab").includes("zeromq") → true
+ */
+export function preloadSource(script: string): string {
+  return `
+  import { createRequire } from "node:module";
+  const require = createRequire(${JSON.stringify(script)});${keepOutputs}${spellOut}`;
+}

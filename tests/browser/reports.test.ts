@@ -1,0 +1,114 @@
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { chromiumPath, drawnCurves, launch, missing, open, pageWidth } from "./chromium.js";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const notebooks = readdirSync(join(root, "notebooks")).filter((file) => file.endsWith(".ipynb"));
+const pages = [...notebooks.map((file) => file.replace(/\.ipynb$/u, ".html")), "index.html", "checks.html"];
+
+interface Label {
+  readonly text: string;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Labels inside each chart, with where they stand on the page. */
+function chartLabels(page: Page): Promise<Label[][]> {
+  return page.locator(".chart").evaluateAll((charts) =>
+    charts.map((chart) =>
+      Array.from(chart.querySelectorAll(".annotation-text"), (label) => {
+        const { left, right, top, bottom } = label.getBoundingClientRect();
+        return { text: label.textContent ?? "", left, right, top, bottom };
+      }),
+    ),
+  );
+}
+
+/** Letters stand lower than the box of their line: labels may come this near [px]. */
+const slack = 3;
+
+function covers(one: Label, other: Label): boolean {
+  return (
+    one.left < other.right - slack &&
+    other.left < one.right - slack &&
+    one.top < other.bottom - slack &&
+    other.top < one.bottom - slack
+  );
+}
+
+/** A sheet of A4 without its margins [px]. */
+const sheet = { width: 680, height: 994 };
+
+describe.skipIf(chromiumPath === undefined)(
+  `reports of this project in a browser${chromiumPath ? "" : ` (${missing})`}`,
+  { timeout: 120_000 },
+  () => {
+    let browser: Browser;
+    let folder: string;
+
+    beforeAll(async () => {
+      folder = mkdtempSync(join(tmpdir(), "haulbook-reports-"));
+      const program = join(root, "dist", "cli", "main.js");
+      execFileSync(process.execPath, [program, "reports", "--output", folder], { cwd: root, stdio: "pipe" });
+      browser = await launch();
+    }, 180_000);
+
+    afterAll(async () => {
+      await browser?.close();
+      rmSync(folder, { recursive: true, force: true });
+    });
+
+    it.each(
+      pages.flatMap((file) => [
+        { file, width: 1280, colorScheme: "light" as const },
+        { file, width: 360, colorScheme: "dark" as const },
+      ]),
+    )(
+      "$file draws at $width px, keeps to its width, and complains of nothing",
+      async ({ file, width, colorScheme }) => {
+        const address = pathToFileURL(join(folder, file));
+        const viewport = { width, height: 740 };
+        const { page, complaints, close } = await open(browser, address, { viewport, colorScheme });
+        for (const curves of await drawnCurves(page)) expect(curves).toBeGreaterThan(0);
+        expect(await pageWidth(page)).toBeLessThanOrEqual(width);
+        for (const labels of await chartLabels(page)) {
+          for (const { text, left, right } of labels) expect(left >= 0 && right <= width, text).toBe(true);
+          const pairs = labels.flatMap((one, index) => labels.slice(index + 1).map((other) => [one, other] as const));
+          const covered = pairs.filter(([one, other]) => covers(one, other));
+          expect(covered.map(([one, other]) => `${one.text} | ${other.text}`)).toEqual([]);
+        }
+        expect(complaints).toEqual([]);
+        await close();
+      },
+    );
+
+    it.each(pages.slice(0, notebooks.length))("%s prints every figure on one sheet", async (file) => {
+      const { page, close } = await open(browser, pathToFileURL(join(folder, file)), { viewport: sheet });
+      const count = (await drawnCurves(page)).length;
+      await page.emulateMedia({ media: "print" });
+      const sizes = () =>
+        page.locator("figure").evaluateAll((figures) =>
+          figures.map((figure) => {
+            const width = figure.querySelector("svg.main-svg")?.getBoundingClientRect().width ?? Number.NaN;
+            return { width, height: figure.getBoundingClientRect().height };
+          }),
+        );
+      expect(await sizes()).toHaveLength(count);
+      const largest = async () => {
+        const all = await sizes();
+        return [Math.max(...all.map(({ width }) => width)), Math.max(...all.map(({ height }) => height))];
+      };
+      await expect
+        .poll(async () => (await largest()).every((size, index) => size <= [sheet.width, sheet.height][index]!))
+        .toBe(true);
+      await close();
+    });
+  },
+);
