@@ -1,4 +1,5 @@
-import { create, createUnitDependencies, type FactoryFunctionMap, type Unit, unitDependencies } from "mathjs";
+import type { Unit } from "mathjs";
+import math from "mathjs/lib/browser/math.js";
 
 /** The part of mathjs that this library uses for units. */
 interface UnitParser {
@@ -6,19 +7,15 @@ interface UnitParser {
   createUnit(units: Record<string, { definition: string; aliases?: string[] }>): unknown;
 }
 
-/**
- * mathjs with units only, and the sailor's units that it lacks: the knot and the tex.
- * Loaded on first use: the numeric core never needs it.
- */
+/** An instance of our own with the sailor's units that mathjs lacks: the knot, the tex and the tonne-force. */
 function createUnits(): UnitParser {
-  const needed = { unitDependencies, createUnitDependencies } as FactoryFunctionMap;
-  const math = create(needed) as unknown as UnitParser;
-  math.createUnit({
+  const own = math.create(math.all) as unknown as UnitParser;
+  own.createUnit({
     kn: { definition: "0.514444444444444444 m/s", aliases: ["knot", "knots", "kt", "kts"] },
     tex: { definition: "1e-6 kg/m" },
     tonf: { definition: "9806.65 N" },
   });
-  return math;
+  return own;
 }
 
 let units: UnitParser | undefined;

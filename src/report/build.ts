@@ -27,7 +27,7 @@ export interface BuildRequest {
   readonly outputFolder: string;
   /** Whether each report is one file that carries everything. */
   readonly singleFile?: boolean | undefined;
-  /** How many notebooks run at a time; 2 when left out. */
+  /** How many notebooks run at a time; 3 when left out: a kernel starts while others compute. */
   readonly sideBySide?: number | undefined;
   /** Runs a notebook in a fresh kernel. */
   readonly run: (notebook: NotebookFile) => Promise<ExecutedNotebook>;
@@ -158,7 +158,7 @@ export async function buildReports(request: BuildRequest): Promise<BuildOutcome>
     await files.replace(join(outputFolder, assetNames.style), styleSheet);
   }
   const failures: BuildFailure[] = [];
-  const results = await pooled(chosen, request.sideBySide ?? 2, async (notebook) => {
+  const results = await pooled(chosen, request.sideBySide ?? 3, async (notebook) => {
     const start = now();
     try {
       request.signal?.throwIfAborted();
