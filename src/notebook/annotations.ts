@@ -32,10 +32,9 @@ interface EndLabel {
 
 /** Labels at the ends of the curves of one panel, moved apart where they would cover each other. */
 export function endLabels({ panel, styles, palette, axes, ranges, height, lineLength }: PanelLabels): PlotlyPart[] {
-  const keyed = keySeries(panel);
   const wanted = panel.series.flatMap((series): EndLabel[] => {
     const colour = styles.get(series.name)?.colour ?? palette.ink;
-    return labelTexts(series, series === keyed).flatMap(({ text, values }) => {
+    return labelTexts(series, keyedIn(panel, series)).flatMap(({ text, values }) => {
       const end = lastPoint(series.x, values, ranges.x);
       return end === undefined ? [] : [{ text, ...end, colour }];
     });
@@ -66,7 +65,7 @@ export function endLabels({ panel, styles, palette, axes, ranges, height, lineLe
 export function endLabelRoom(panels: readonly Panel[], lineLength: number): number {
   const lengths = panels.flatMap((panel) =>
     panel.series.flatMap((series) =>
-      labelTexts(series, series === keySeries(panel)).flatMap(({ text }) =>
+      labelTexts(series, keyedIn(panel, series)).flatMap(({ text }) =>
         wrapLabel(text, lineLength).map(({ length }) => length),
       ),
     ),
@@ -74,17 +73,22 @@ export function endLabelRoom(panels: readonly Panel[], lineLength: number): numb
   return Math.round(16 + characterWidth * Math.max(0, ...lengths));
 }
 
-/** The one pair of a panel whose labels also say which curve is hauling and which is easing. */
-function keySeries({ series }: Panel): Series | undefined {
-  const pairs = series.filter(({ hauling, easing }) => hauling !== undefined && easing !== undefined);
-  return pairs.find(({ highlight }) => highlight === true) ?? pairs[0];
+/** Whether a series is the pair whose labels say which curve is hauling and which is easing; alone it needs no name. */
+type Keyed = "no" | "named" | "alone";
+
+function keyedIn({ series }: Panel, one: Series): Keyed {
+  const directed = series.filter(({ hauling, easing }) => hauling !== undefined || easing !== undefined);
+  const pairs = directed.filter(({ hauling, easing }) => hauling !== undefined && easing !== undefined);
+  const key = pairs.find(({ highlight }) => highlight === true) ?? pairs[0];
+  if (one !== key) return "no";
+  return directed.length === 1 ? "alone" : "named";
 }
 
-function labelTexts(series: Series, keyed: boolean): { text: string; values: readonly (number | null)[] }[] {
+function labelTexts(series: Series, keyed: Keyed): { text: string; values: readonly (number | null)[] }[] {
   const { name, hauling, easing, line, points } = series;
-  if (keyed && hauling !== undefined && easing !== undefined) {
+  if (keyed !== "no" && hauling !== undefined && easing !== undefined) {
     return [
-      { text: `${name}, hauling`, values: hauling },
+      { text: keyed === "alone" ? "hauling" : `${name}, hauling`, values: hauling },
       { text: "easing", values: easing },
     ];
   }

@@ -1,20 +1,27 @@
 import type { Unit } from "mathjs";
 import { UnitError, ValueError } from "./errors.js";
 import { within } from "./guard.js";
+import { superscripts } from "./superscripts.js";
 import { unitParser } from "./units.js";
 import { type QuantityName, type VocabularyEntry, vocabulary } from "./vocabulary.js";
 
 const written = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)(?![\d.,])\s*(.*?)\s*$/u;
 
-/** Signs of print as they are typed: `−6 kn`, `30°`, `15 °C`, `7 m²` and `12 400` with a narrow space. */
+/** Signs of print as they are typed: `−6 kn`, `30°`, `15 °C`, `7 m²`, `2 × 10⁻⁵ m` and `12 400` with a narrow space. */
 function asTyped(text: string): string {
   return text
+    .replace(/ × 10([⁻⁰¹²³⁴-⁹]+)/u, (_, raised: string) => `e${lowered(raised)}`)
     .replaceAll("−", "-")
     .replaceAll("°C", "degC")
     .replaceAll("°", " deg")
     .replaceAll("²", "^2")
     .replaceAll("³", "^3")
     .replaceAll(/(\d)\u202f(?=\d)/gu, "$1");
+}
+
+function lowered(raised: string): string {
+  const plain = Object.entries(superscripts);
+  return [...raised].map((sign) => plain.find(([, high]) => high === sign)?.[0] ?? sign).join("");
 }
 
 /**

@@ -1,5 +1,6 @@
 import { standardGravity } from "./constants.js";
 import { convert } from "./parse.js";
+import { superscripts } from "./superscripts.js";
 import { type QuantityName, type VocabularyEntry, vocabulary } from "./vocabulary.js";
 
 /**
@@ -14,13 +15,27 @@ export function figures(value: number, digits = 3): string {
   if (!Number.isFinite(value)) return value > 0 ? "∞" : value < 0 ? "−∞" : "–";
   const rounded = Number(value.toPrecision(digits));
   const size = Math.abs(rounded);
-  const text =
-    size !== 0 && (size < 1e-4 || size >= 1e7)
-      ? rounded.toExponential().replace("e", " × 10^").replace("+", "")
-      : new Intl.NumberFormat("en", { maximumSignificantDigits: digits, useGrouping: size >= 1e4 })
-          .format(rounded)
-          .replaceAll(",", "\u202f");
-  return text.replaceAll("-", "−");
+  if (size !== 0 && (size < 1e-4 || size >= 1e7)) return powerOfTen(rounded);
+  return formatter(digits, size >= 1e4)
+    .format(rounded)
+    .replaceAll(",", "\u202f")
+    .replace("-", "−");
+}
+
+const formatters = new Map<string, Intl.NumberFormat>();
+
+function formatter(digits: number, useGrouping: boolean): Intl.NumberFormat {
+  const key = `${digits} ${useGrouping}`;
+  const known = formatters.get(key) ?? new Intl.NumberFormat("en", { maximumSignificantDigits: digits, useGrouping });
+  formatters.set(key, known);
+  return known;
+}
+
+/** Such as `1.5 × 10⁻⁵`. */
+function powerOfTen(value: number): string {
+  const [mantissa = "", exponent = ""] = value.toExponential().replace("+", "").split("e");
+  const raised = exponent.replaceAll(/[-\d]/gu, (sign) => superscripts[sign] ?? sign);
+  return `${mantissa.replace("-", "−")} × 10${raised}`;
 }
 
 /**
@@ -46,8 +61,13 @@ export function printQuantity(name: QuantityName, value: number): string {
   const entry: VocabularyEntry = vocabulary[name];
   if (entry.unit === "N") return printForce(value);
   if (entry.unit === "1") return figures(value);
-  const shown = entry.shownUnit.replace("degC", "°C").replace("deg", "°").replace("^2", "²").replace("^3", "³");
+  const shown = printedUnit(entry.shownUnit);
   return `${figures(convert(value, entry.unit, entry.shownUnit))}${shown === "°" ? "" : " "}${shown}`;
+}
+
+/** A unit as a reader knows it: `°C`, `°`, `m²`. */
+function printedUnit(unit: string): string {
+  return unit.replace("degC", "°C").replace("deg", "°").replace("^2", "²").replace("^3", "³");
 }
 
 /**
@@ -60,5 +80,5 @@ export function printQuantity(name: QuantityName, value: number): string {
 export function axisTitle(name: QuantityName): string {
   const entry: VocabularyEntry = vocabulary[name];
   const label = entry.label.charAt(0).toUpperCase() + entry.label.slice(1);
-  return entry.unit === "1" ? label : `${label} [${entry.shownUnit}]`;
+  return entry.unit === "1" ? label : `${label} [${printedUnit(entry.shownUnit)}]`;
 }

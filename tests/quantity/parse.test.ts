@@ -32,6 +32,7 @@ const accepted: readonly (readonly [QuantityName, string, number])[] = [
   ["tension", " 1.5e2 N ", 150],
   ["tension", "12kgf", 12 * 9.80665],
   ["tension", "12\u202f400 N", 12_400],
+  ["ropeDiameter", "2 × 10⁻³ m", 0.002],
   ["share", "0.5", 0.5],
 ];
 
