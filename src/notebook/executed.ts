@@ -33,5 +33,7 @@ export interface CodeCell extends NumberedCell {
 export interface ExecutedNotebook {
   /** File name without its ending. */
   readonly name: string;
+  /** Place among the reports, from 1; those without one come last. */
+  readonly place?: number;
   readonly cells: readonly (ProseCell | CodeCell)[];
 }

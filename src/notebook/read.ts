@@ -7,15 +7,22 @@ export interface SourceCell {
   readonly source: string;
 }
 
+/** What a notebook file holds before it is run. */
+export interface SourceNotebook {
+  readonly cells: readonly SourceCell[];
+  /** Place among the reports, from 1, where the metadata `haulbook.place` give one. */
+  readonly place?: number;
+}
+
 /**
- * Cells of a notebook file of format 4.
+ * A notebook file of format 4.
  *
  * @param path  path of the .ipynb file
- * @returns cells in order
+ * @returns cells in order, and the notebook's place among the reports
  * @throws NotANotebookError when the file cannot be read, is no notebook, or is one for another language
- * Example: (await readNotebook("notebooks/hold.ipynb"))[0].type → "markdown"
+ * Example: (await readNotebook("notebooks/hold.ipynb")).cells[0].type → "markdown"
  */
-export async function readNotebook(path: string): Promise<SourceCell[]> {
+export async function readNotebook(path: string): Promise<SourceNotebook> {
   const refuse = (text: string, cell?: number) => new NotANotebookError({ notebook: path, cell, text });
   let content: unknown;
   try {
@@ -29,7 +36,7 @@ export async function readNotebook(path: string): Promise<SourceCell[]> {
   if (language !== undefined && language !== "typescript") {
     throw refuse(`is a notebook for the language "${language}"; only typescript is run`);
   }
-  return content.cells.map((cell: unknown, index): SourceCell => {
+  const cells = content.cells.map((cell: unknown, index): SourceCell => {
     const number = index + 1;
     if (!isRecord(cell)) throw refuse("is not a notebook cell", number);
     const { cell_type: type, source } = cell;
@@ -41,6 +48,13 @@ export async function readNotebook(path: string): Promise<SourceCell[]> {
       return { type, source: source.join("") };
     throw refuse("has no source text", number);
   });
+  const place = notebookPlace(content.metadata);
+  return { cells, ...(place !== undefined && { place }) };
+}
+
+function notebookPlace(metadata: unknown): number | undefined {
+  const own = isRecord(metadata) ? metadata.haulbook : undefined;
+  return isRecord(own) && typeof own.place === "number" ? own.place : undefined;
 }
 
 function notebookLanguage(metadata: unknown): string | undefined {

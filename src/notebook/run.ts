@@ -66,13 +66,13 @@ const outputGrace = 20_000;
  */
 export async function runNotebook(run: RunNotebook): Promise<ExecutedNotebook> {
   const deadline = performance.now() + run.notebookSeconds * 1000;
-  const cells = await readNotebook(run.path);
+  const { cells, ...place } = await readNotebook(run.path);
   const folder = path.dirname(path.resolve(run.path));
   const kernel = await start(run, folder, deadline);
   try {
     const executed = await runCells({ run, kernel, cells, folder, deadline });
     await kernel.close();
-    return { name: path.basename(run.path, path.extname(run.path)), cells: executed };
+    return { name: path.basename(run.path, path.extname(run.path)), ...place, cells: executed };
   } finally {
     // Does nothing after an orderly end.
     await kernel.kill();

@@ -105,7 +105,7 @@ async function pooled<Item, Done>(
  * Records of all reports that were ever built.
  *
  * @param request  notebooks, folder and files
- * @returns records in the order of their names
+ * @returns records in the order of their places, then of their names
  * @throws ReportError when a record cannot be read
  * Example: await allRecords({ notebooks, outputFolder: "reports", files })
  */
@@ -119,7 +119,8 @@ export async function allRecords(
     const text = await request.files.read(path);
     if (text !== undefined) records.push(readRecord(text, path));
   }
-  return records;
+  const placeOf = ({ place }: ReportRecord) => place ?? Number.MAX_VALUE;
+  return records.sort((one, other) => placeOf(one) - placeOf(other));
 }
 
 async function writeLeadingPages(request: BuildRequest): Promise<void> {

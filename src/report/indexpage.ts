@@ -14,7 +14,7 @@ const purpose =
 /**
  * The page that leads to all reports.
  *
- * @param records  records of the reports, in the order of their names
+ * @param records  records of the reports, in the order in which they are shown
  * @param checks  all their checks
  * @param inline  whether the style stands in the page itself
  * @returns HTML text

@@ -10,6 +10,8 @@ import { isThumbnail, type Thumbnail, thumbnailOf } from "./thumbnail.js";
 /** What a built report leaves behind for the pages that lead to it. */
 export interface ReportRecord {
   readonly name: string;
+  /** Place on the index, from 1; those without one come last. */
+  readonly place?: number;
   /** Plain text. */
   readonly question: string;
   /** Markdown. */
@@ -35,6 +37,7 @@ export function recordOf(notebook: ExecutedNotebook): ReportRecord {
   const { name, question, answer, picture, checks } = outlineOf(notebook, new PageIds());
   return {
     name,
+    ...(notebook.place !== undefined && { place: notebook.place }),
     question: question.text,
     answer: answer.text,
     ...(picture && { thumbnail: thumbnailOf(picture) }),
@@ -82,9 +85,17 @@ export function readRecord(text: string, place: string): ReportRecord {
   }
   if (typeof value !== "object" || value === null) throw broken;
   const record = value as Partial<Record<keyof ReportRecord, unknown>>;
-  const { name, question, answer, thumbnail, checks } = record;
+  const { name, place: onIndex, question, answer, thumbnail, checks } = record;
   if (typeof name !== "string" || typeof question !== "string" || typeof answer !== "string") throw broken;
   if (!Array.isArray(checks) || !checks.every(isCheck)) throw broken;
   if (thumbnail !== undefined && !isThumbnail(thumbnail)) throw broken;
-  return { name, question, answer, ...(thumbnail && { thumbnail }), checks };
+  if (onIndex !== undefined && typeof onIndex !== "number") throw broken;
+  return {
+    name,
+    ...(onIndex !== undefined && { place: onIndex }),
+    question,
+    answer,
+    ...(thumbnail && { thumbnail }),
+    checks,
+  };
 }

@@ -74,6 +74,20 @@ describe("build", () => {
     expect(disk.texts.get("out/index.html")).toContain("<polyline");
   });
 
+  it("shows reports on the index in the order of their places, those without one last", async () => {
+    const disk = memoryDisk();
+    const places: Record<string, number> = { second: 2, third: 1 };
+    const run: BuildRequest["run"] = async ({ name }) => {
+      const place = places[name];
+      return { ...variant(name), ...(place !== undefined && { place }) };
+    };
+    await buildReports(request(disk, { run }));
+    const shown = [...(disk.texts.get("out/index.html") ?? "").matchAll(/Question of (\w+)\?/gu)].map(
+      ([, name]) => name,
+    );
+    expect(shown).toEqual(["third", "second", "first"]);
+  });
+
   it("gives the same bytes twice, whatever order the runs end in", async () => {
     const [one, other] = [memoryDisk(), memoryDisk()];
     const delay = (name: string) => new Promise((go) => setTimeout(go, name === "first" ? 20 : 0));
@@ -101,11 +115,14 @@ describe("build", () => {
       running -= 1;
       return variant(name);
     };
-    await buildReports(request(memoryDisk(), { run }));
-    expect(most).toBe(2);
-    most = 0;
-    await buildReports(request(memoryDisk(), { run, sideBySide: 1 }));
-    expect(most).toBe(1);
+    const four = [...notebooks, { name: "fourth", path: "notebooks/fourth.ipynb" }];
+    await buildReports(request(memoryDisk(), { run, notebooks: four }));
+    expect(most).toBe(3);
+    for (const sideBySide of [2, 1]) {
+      most = 0;
+      await buildReports(request(memoryDisk(), { run, sideBySide }));
+      expect(most).toBe(sideBySide);
+    }
   });
 
   it("keeps the earlier page of a notebook that throws, and builds the others", async () => {
