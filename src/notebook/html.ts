@@ -1,5 +1,6 @@
 import type { CheckResult } from "../published/row.js";
 import { figures } from "../quantity/print.js";
+import { escapeHtml } from "./escape.js";
 import type { Figure, Shown, Table } from "./output.js";
 import { lightPalette, plotlyFigure } from "./plotly.js";
 
@@ -41,18 +42,6 @@ export function liveHtml(librarySource: () => string): LiveHtml {
         });
     }
   };
-}
-
-const entities: Readonly<Record<string, string>> = {
-  "&": "&amp;",
-  "<": "&lt;",
-  ">": "&gt;",
-  '"': "&quot;",
-  "'": "&#39;",
-};
-
-function escapeHtml(text: string): string {
-  return text.replace(/[&<>"']/g, (character) => entities[character] ?? character);
 }
 
 function tableHtml({ caption, columns, rows }: Table): string {

@@ -1,32 +1,10 @@
 import { loadDependentFriction, powerLawPulledSide } from "../reeving/power-law.js";
 import { capstanRatio, holdingFriction, wedgeFriction } from "../reeving/sliding.js";
-import type { SourceId } from "../sources/bibliography.js";
+import { publishedRow } from "./published-row.js";
 import type { CheckRow, CheckSet } from "./row.js";
 import { cordOver, drum, turnAngle } from "./turn-models.js";
 
 const gravity = 9.81;
-
-function printed(
-  source: SourceId,
-  id: string,
-  quantity: string,
-  value: string,
-  unit: string,
-  place: string,
-  compute: () => number,
-): CheckRow {
-  return {
-    id: `${source}-${id}`,
-    quantity,
-    printed: value,
-    unit,
-    evidence: "published",
-    status: "published",
-    source,
-    place,
-    compute,
-  };
-}
 
 function exact(id: string, quantity: string, value: string, place: string, compute: () => number): CheckRow {
   return {
@@ -54,7 +32,7 @@ const twoDrums = cordOver(
 );
 
 const rows: readonly CheckRow[] = [
-  printed(
+  publishedRow(
     "exercise-27",
     "hold",
     "force that holds 100 kg over three quarters of a turn, μ = 0.2",
@@ -63,7 +41,7 @@ const rows: readonly CheckRow[] = [
     "solution",
     () => eased(0.2, 0.75 * turnAngle, 100 * gravity),
   ),
-  printed(
+  publishedRow(
     "capstan-article",
     "five-turns",
     "tension ratio of five turns, μ = 0.6",
@@ -72,7 +50,7 @@ const rows: readonly CheckRow[] = [
     "table of ratios",
     () => capstanRatio({ frictionCoefficient: 0.6, wrapAngle: 5 * turnAngle }),
   ),
-  printed(
+  publishedRow(
     "knot-guild-test",
     "holds",
     "friction of cord on pine that just holds a ratio of 14 over one and a half turns",
@@ -81,7 +59,7 @@ const rows: readonly CheckRow[] = [
     "thread 6933",
     () => holdingFriction({ tensionRatio: 14, wrapAngle: 1.5 * turnAngle }),
   ),
-  printed(
+  publishedRow(
     "knot-guild-test",
     "slips",
     "friction of cord on pine that just holds a ratio of 19 over one and a half turns",
@@ -90,7 +68,7 @@ const rows: readonly CheckRow[] = [
     "thread 6933",
     () => holdingFriction({ tensionRatio: 19, wrapAngle: 1.5 * turnAngle }),
   ),
-  printed(
+  publishedRow(
     "brown-thesis",
     "sixteen-fold",
     "growth of friction under sixteen times the load, F ∝ N^0.75",
@@ -99,7 +77,7 @@ const rows: readonly CheckRow[] = [
     "§3.2.2",
     () => 16 * loadDependentFriction({ frictionCoefficient: 1, loadRatio: 16, loadExponent: 0.75 }),
   ),
-  printed(
+  publishedRow(
     "schaum-mechanics",
     "four-turns",
     "friction at which four turns and 10 lbf hold 1000 lbf",
@@ -108,7 +86,7 @@ const rows: readonly CheckRow[] = [
     "example 9-19, p. 142",
     () => holdingFriction({ tensionRatio: 100, wrapAngle: 4 * turnAngle }),
   ),
-  printed(
+  publishedRow(
     "schaum-mechanics",
     "two-turns",
     "force that holds 900 kg (g = 9.8) over two turns, μ = 0.2",
@@ -117,7 +95,7 @@ const rows: readonly CheckRow[] = [
     "example 9-20, p. 142",
     () => eased(0.2, 2 * turnAngle, 900 * 9.8),
   ),
-  printed(
+  publishedRow(
     "schaum-mechanics",
     "belt",
     "slack side of a belt over half a turn, μ = 0.25, 200 N on the tight side",
@@ -126,7 +104,7 @@ const rows: readonly CheckRow[] = [
     "example 9-17, p. 141",
     () => eased(0.25, Math.PI, 200),
   ),
-  printed(
+  publishedRow(
     "drum-example",
     "least",
     "least force that one and a half turns hold against 1000 N, μ = 0.25",
@@ -135,7 +113,7 @@ const rows: readonly CheckRow[] = [
     "example",
     () => eased(0.25, 1.5 * turnAngle, 1000),
   ),
-  printed(
+  publishedRow(
     "drum-example",
     "most",
     "largest force that 1000 N holds over one and a half turns, μ = 0.25",
@@ -144,7 +122,7 @@ const rows: readonly CheckRow[] = [
     "example",
     () => hauled(0.25, 1.5 * turnAngle, 1000),
   ),
-  printed(
+  publishedRow(
     "hibbeler-drums",
     "first-drum",
     "tension after the first of two drums, 135° each, μ = 0.25, 500 N before it",
@@ -153,7 +131,7 @@ const rows: readonly CheckRow[] = [
     "problem 1",
     () => twoDrums.state(500, "easing").stations[0]!.handTension,
   ),
-  printed(
+  publishedRow(
     "hibbeler-drums",
     "load",
     "load that 500 N can just lift over two drums and a free pulley",
@@ -162,7 +140,7 @@ const rows: readonly CheckRow[] = [
     "problem 1",
     () => twoDrums.handForces(500).easing,
   ),
-  printed(
+  publishedRow(
     "hibbeler-drums",
     "mass",
     "mass of that load",

@@ -3,6 +3,7 @@ import { efficiency } from "../reeving/rules.js";
 import { doubleBurton, firstSystem, thirdSystem } from "../reeving/systems.js";
 import { tackle } from "../reeving/tackle.js";
 import type { SourceId } from "../sources/bibliography.js";
+import { publishedRow } from "./published-row.js";
 import { cascade, frictionless } from "./purchase-models.js";
 import type { CheckRow, CheckSet } from "./row.js";
 
@@ -13,45 +14,14 @@ const simple = (parts: number, hauledFrom: "moving" | "fixed") => tackle({ parts
 function advantage(
   source: SourceId,
   id: string,
-  quantity: string,
+  tackleName: string,
   printed: string,
   place: string,
   ...reevings: Reeving[]
 ): CheckRow {
-  return {
-    id: `${source}-${id}`,
-    quantity: `load over pull without friction: ${quantity}`,
-    printed,
-    unit: "1",
-    evidence: "published",
-    status: "published",
-    source,
-    place,
-    compute: () => 1 / cascade(...reevings).handForces(1).hauling,
-  };
-}
-
-/** A printed pull, load or efficiency of a system whose overall efficiency is given. */
-function machine(
-  source: SourceId,
-  id: string,
-  quantity: string,
-  printed: string,
-  unit: string,
-  place: string,
-  compute: () => number,
-): CheckRow {
-  return {
-    id: `${source}-${id}`,
-    quantity,
-    printed,
-    unit,
-    evidence: "published",
-    status: "published",
-    source,
-    place,
-    compute,
-  };
+  const quantity = `load over pull without friction: ${tackleName}`;
+  const compute = () => 1 / cascade(...reevings).handForces(1).hauling;
+  return publishedRow(source, id, quantity, printed, "1", place, compute);
 }
 
 const third = (ropes: number) => cascade(thirdSystem({ ropes, turn })).velocityRatio;
@@ -126,7 +96,7 @@ const rows: readonly CheckRow[] = [
     simple(4, "moving"),
     simple(4, "moving"),
   ),
-  machine(
+  publishedRow(
     "khurmi-mechanics",
     "first-system",
     "efficiency of a first system of 3 pulleys, 320 N raised by 50 N",
@@ -135,7 +105,7 @@ const rows: readonly CheckRow[] = [
     "example 11.17, p. 206",
     () => 100 * efficiency({ load: 320, pull: 50, velocityRatio: first(3) }),
   ),
-  machine(
+  publishedRow(
     "khurmi-mechanics",
     "third-system",
     "pull of a third system of 4 pulleys, 1800 N at 75 % efficiency",
@@ -144,7 +114,7 @@ const rows: readonly CheckRow[] = [
     "example 11.19, p. 209",
     () => 1800 / (0.75 * third(4)),
   ),
-  machine(
+  publishedRow(
     "bhavikatti-solids",
     "third-system",
     "efficiency of a third system of 3 pulleys, 1000 N raised by 180 N",
@@ -153,7 +123,7 @@ const rows: readonly CheckRow[] = [
     "example 6.9",
     () => 100 * efficiency({ load: 1000, pull: 180, velocityRatio: third(3) }),
   ),
-  machine(
+  publishedRow(
     "bhavikatti-solids",
     "two-sets",
     "pull on two third systems of 2 pulleys that share it, 2500 N at 70 % efficiency",

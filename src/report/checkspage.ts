@@ -1,10 +1,9 @@
-import type { SharedCheck } from "./checklist.js";
 import { checkSummary, checkTables, checkTotals, sourceList } from "./checktable.js";
 import { documentHtml } from "./document.js";
-import { leadingFoot } from "./foot.js";
 import { html } from "./html.js";
+import { type LeadingPage, leadingFoot } from "./leading.js";
 import { markdownText } from "./markdown.js";
-import { pageAddress, type ReportRecord } from "./record.js";
+import { pageAddress } from "./record.js";
 
 /**
  * The page of all checks.
@@ -15,15 +14,7 @@ import { pageAddress, type ReportRecord } from "./record.js";
  * @returns HTML text
  * Example: checksPage({ records, checks, inline: false })
  */
-export function checksPage({
-  records,
-  checks,
-  inline,
-}: {
-  readonly records: readonly ReportRecord[];
-  readonly checks: readonly SharedCheck[];
-  readonly inline: boolean;
-}): string {
+export function checksPage({ records, checks, inline }: LeadingPage): string {
   const description = "Computed values beside expected ones, over all reports.";
   const body = html`<header class="top"><span>haulbook</span><a href="index.html">All reports</a></header>
 <main>

@@ -7,8 +7,3 @@ export function reportFoot(notebookFile: string): Markup {
 <p>It helps to learn and to compare. It gives way to the rated strength of every part, to class rules and local codes, and to a qualified rigger or engineer.</p>
 </footer>`;
 }
-
-/** Foot of the pages that lead to reports. */
-export const leadingFoot = html`<footer class="foot">
-<p>haulbook: what the hand feels on a sheet, from wind load to hand. All pages here are computed from notebooks; none needs a network.</p>
-</footer>`;

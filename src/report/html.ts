@@ -1,3 +1,5 @@
+import { escapeHtml } from "../notebook/escape.js";
+
 /** HTML that is safe to put on a page as it stands. */
 export class Markup {
   readonly text: string;
@@ -9,18 +11,6 @@ export class Markup {
 
 /** What a template may hold: markup stays, anything else is escaped, nothing is left out but `undefined` and `false`. */
 export type Content = Markup | string | number | undefined | false | readonly Content[];
-
-const entities: Readonly<Record<string, string>> = {
-  "&": "&amp;",
-  "<": "&lt;",
-  ">": "&gt;",
-  '"': "&quot;",
-  "'": "&#39;",
-};
-
-function escapeHtml(text: string): string {
-  return text.replace(/[&<>"']/gu, (character) => entities[character] ?? character);
-}
 
 function textOf(content: Content): string {
   if (content === undefined || content === false) return "";

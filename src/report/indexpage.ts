@@ -1,11 +1,10 @@
 import { cautionsInShort } from "./cautions.js";
-import type { SharedCheck } from "./checklist.js";
 import { checkSummary } from "./checktable.js";
 import { documentHtml } from "./document.js";
-import { leadingFoot } from "./foot.js";
 import { html } from "./html.js";
+import { type LeadingPage, leadingFoot } from "./leading.js";
 import { markdownLine } from "./markdown.js";
-import { pageAddress, type ReportRecord } from "./record.js";
+import { pageAddress } from "./record.js";
 import { thumbnailSvg } from "./thumbnail.js";
 
 const purpose =
@@ -20,15 +19,7 @@ const purpose =
  * @returns HTML text
  * Example: indexPage({ records, checks, inline: false })
  */
-export function indexPage({
-  records,
-  checks,
-  inline,
-}: {
-  readonly records: readonly ReportRecord[];
-  readonly checks: readonly SharedCheck[];
-  readonly inline: boolean;
-}): string {
+export function indexPage({ records, checks, inline }: LeadingPage): string {
   const body = html`<header class="top"><span>haulbook</span><a href="checks.html">All checks</a></header>
 <main>
 <div class="opening">

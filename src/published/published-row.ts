@@ -1,0 +1,27 @@
+import type { SourceId } from "../sources/bibliography.js";
+import type { CheckRow } from "./row.js";
+
+/**
+ * A row of published evidence, its id led by its source: the columns of a table of examples.
+ *
+ * @param source  id in the bibliography
+ * @param id  rest of the row's id
+ * @param quantity  what is compared
+ * @param printed  value as it is printed [unit]
+ * @param unit  unit of the printed value
+ * @param place  page, table or example
+ * @param compute  model call that answers in the unit
+ * @returns the row [unit]
+ */
+export function publishedRow(
+  source: SourceId,
+  id: string,
+  quantity: string,
+  printed: string,
+  unit: string,
+  place: string,
+  compute: () => number,
+): CheckRow {
+  const evidence = "published";
+  return { id: `${source}-${id}`, quantity, printed, unit, evidence, status: evidence, source, place, compute };
+}
