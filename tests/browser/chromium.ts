@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 
-const commands = ["chromium", "chromium-browser", "google-chrome"];
+const commands = ["chromium", "chromium-browser"];
 
 function onPath(command: string): string | undefined {
   try {
