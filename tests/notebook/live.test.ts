@@ -1,18 +1,17 @@
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
-import { chromium } from "playwright-core";
 import { afterAll, expect, test } from "vitest";
 import { liveHtml } from "../../src/notebook/html.js";
+import { chromiumPath, launch } from "../browser/chromium.js";
 import { demoFigure } from "./figures.js";
 import { scratchFolder } from "./scratch.js";
 
-const executablePath = ["/usr/bin/chromium", "/usr/bin/chromium-browser"].find(existsSync);
 const scratch = scratchFolder();
 afterAll(() => scratch.remove());
 
-test.runIf(executablePath)(
+test.skipIf(chromiumPath === undefined && process.env.CI === undefined)(
   "a live figure draws itself from a file, beside a module loader, with the library sent once",
   async () => {
     const library = readFileSync(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8");
@@ -23,7 +22,7 @@ test.runIf(executablePath)(
     const file = path.join(scratch.folder, "live.html");
     const page = (figures: string[]) => `<!doctype html><meta charset="utf-8">${loader}<body>${figures.join("")}`;
     const nasty = { ...demoFigure, title: "</script><script>window.broken = true</script>" };
-    const browser = await chromium.launch({ ...(executablePath ? { executablePath } : {}), args: ["--no-sandbox"] });
+    const browser = await launch();
     try {
       const tab = await browser.newPage();
       const wrong: string[] = [];
