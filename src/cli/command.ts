@@ -52,7 +52,7 @@ export async function readCommand(args: readonly string[], version: string): Pro
           .option("open", { type: "boolean", default: false, describe: "Open the index afterwards" })
           .option("output", outputOption)
           .example("$0 reports", "Build all reports")
-          .example("$0 reports how-hard --open", "Build one report and look at the index")
+          .example("$0 reports around-a-ring --open", "Build one report and look at the index")
           .example("$0 reports --single-file --output handout", "Pages to send, in a folder of their own"),
       ({ names, singleFile, open, output }) => {
         command = { verb: "reports", options: { names: names.map(String), singleFile, open, output } };

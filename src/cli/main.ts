@@ -22,6 +22,12 @@ for (const signal of ["SIGINT", "SIGTERM"] as const) {
   });
 }
 
+// A reader that has seen enough, such as `head`, closes the pipe: that is no failure.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit(exitCodes.done);
+});
+
 process.exitCode = await dispatch(process.argv.slice(2), {
   currentFolder: process.cwd(),
   packageFolder: fileURLToPath(new URL("../..", import.meta.url)),
