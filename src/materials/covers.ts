@@ -14,7 +14,7 @@ export interface Cover {
   readonly wet: boolean;
 }
 
-const order = "that 8 strands grip most and 24 least is common practice; no printed ratio found";
+const order = "8 strands grip most, 24 least; no printed ratio found";
 
 function factor(low: number, value: number, high: number, status: Coefficient["status"], place: string): Coefficient {
   return coefficient({ value, unit: "1", low, high, status, place });
