@@ -64,7 +64,7 @@ export interface CoverFriction {
  * @param surface  surface or tread
  * @returns friction coefficient with its range [-]: spreads of the factors are added in squares of their logarithms
  * Valid for clean rope; salt, wear and glaze shift it. The factors are judged, not measured, where their records say so.
- * Example: coverFriction({ strands: 24, fibre: "polyester", wet: false }, surfaces.anodised).value → 0.1
+ * Source: common practice for the order of covers; each factor is a record of its own. Example: coverFriction({ strands: 24, fibre: "polyester", wet: false }, surfaces.anodised).value → 0.1
  */
 export function coverFriction(cover: Cover, surface: Surface): CoverFriction {
   const parts: Coefficient[] = [surface.friction, strandFactors[cover.strands], fibreFactors[cover.fibre]];

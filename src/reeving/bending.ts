@@ -13,7 +13,13 @@ export interface Stiffness {
   readonly diameterTerm: number;
 }
 
-/** The middle values of a stiffness law of the materials. */
+/**
+ * The middle values of a stiffness law of the materials.
+ *
+ * @param law  records of the three terms [1/m, N/m, N/m³]
+ * @returns their values [1/m, N/m, N/m³]
+ * Source: britannica-1911, form of the law.
+ */
 export function stiffnessOf(law: StiffnessLaw): Stiffness {
   return {
     tensionTerm: law.tensionTerm.value,

@@ -28,7 +28,7 @@ export interface CheekContact {
  * @param wrapAngle  θ [rad], 0 to 200
  * @returns whether it touches, and the ratio [-]
  * @throws ValueError when the groove is less than half as wide as the rope: it cannot enter
- * The limit 1.10 is common practice; s_0 and μ_cheek come from memory with a wide range. Example: cheekContact({ ropeDiameter: 0.006, grooveWidth: 0.006, wrapAngle: Math.PI }).ratio → 1.207
+ * Source: common practice for the limit 1.10; s_0 and μ_cheek come from memory with a wide range. Example: cheekContact({ ropeDiameter: 0.006, grooveWidth: 0.006, wrapAngle: Math.PI }).ratio → 1.207
  */
 export function cheekContact({ ropeDiameter, grooveWidth, wrapAngle }: CheekInput): CheekContact {
   const limit = practice.cheekContactRatio.value;

@@ -93,7 +93,7 @@ export function efficiency({
  * @param sheaves  S [-], 1 to 40
  * @returns K [-]
  * @throws ValueError when the pull is below that of a purchase without friction, or needs more than K = 3
- * Example: ratioFromPull({ pullOverLoad: 0.45, parts: 3, sheaves: 3 }) → 1.166
+ * Source: wire-rope-users-manual, the factor solved for K. Example: ratioFromPull({ pullOverLoad: 0.45, parts: 3, sheaves: 3 }) → 1.166
  */
 export function ratioFromPull({
   pullOverLoad,

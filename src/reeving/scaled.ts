@@ -17,7 +17,7 @@ export type Factors = Readonly<Partial<Record<FactorName, number>>>;
  * @param line  rope and stations
  * @param factors  [-], 0 or more: bearing friction (and the loss of measured turns), bending terms, friction on rings, friction on treads, constant drags
  * @returns a new line; the given one is untouched
- * Example: scaledLine({ rope: { diameter: 0.006, stiffness: { tensionTerm: 60, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, { bending: 2 }).rope.stiffness.tensionTerm → 120
+ * Source: statics, every coefficient times its factor. Example: scaledLine({ rope: { diameter: 0.006, stiffness: { tensionTerm: 60, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, { bending: 2 }).rope.stiffness.tensionTerm → 120
  */
 export function scaledLine(line: Line, factors: Factors): Line {
   return {

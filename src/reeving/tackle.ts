@@ -32,7 +32,7 @@ export interface TackleInput {
  * @param spreadAngle  [rad], 0 to below a quarter turn
  * @returns reeving for the force balance
  * @throws ReevingError for an impossible number of parts or sheaves
- * Example: tackle({ parts: 4, hauledFrom: "fixed", turn: { kind: "measured", name: "sheave", tensionRatio: 1.09 } }).ropes.length → 1
+ * Source: statics, parts and sheaves counted on the reeving. Example: tackle({ parts: 4, hauledFrom: "fixed", turn: { kind: "measured", name: "sheave", tensionRatio: 1.09 } }).ropes.length → 1
  */
 export function tackle(input: TackleInput): Reeving {
   const { parts, hauledFrom, leadBlocks = 0 } = input;

@@ -46,7 +46,7 @@ export interface TurnInput {
  * @param leaveOut  causes to switch off, to see each alone
  * @returns law for both directions, causes, flags
  * @throws ValueError for an impossible size, angle or coefficient
- * Example: turnLoss({ turn: { kind: "measured", name: "lead", tensionRatio: 1.09 }, rope: { diameter: 0.006, stiffness: { tensionTerm: 60, constantTerm: 40, diameterTerm: 1000000 } } }).law.haul.ratio → 1.09
+ * Source: britannica-1911 for bending, donzelli-1999 for bearings, euler-1769 for sliding. Example: turnLoss({ turn: { kind: "measured", name: "lead", tensionRatio: 1.09 }, rope: { diameter: 0.006, stiffness: { tensionTerm: 60, constantTerm: 40, diameterTerm: 1000000 } } }).law.haul.ratio → 1.09
  */
 export function turnLoss({ turn, rope, leaveOut = [] }: TurnInput): TurnLoss {
   const keep = (causes: CauseLoss[]) => withOuter(turn, causes, new Set(leaveOut));
