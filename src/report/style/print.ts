@@ -12,7 +12,7 @@ export const printStyle = `
   .part:not(.working) { display: block; margin-top: 1.4rem; padding-top: 0.8rem; }
   .part > h2 { font-size: 13pt; }
   h1, h2, h3, figcaption, caption { break-after: avoid; }
-  figure, tr, .results > div, .question { break-inside: avoid; }
+  figure, .wide > .scroll, tr, .results > div, .question { break-inside: avoid; }
   figure, figure.picture { max-width: none; margin: 1rem 0; }
   .chart, .picture .chart { min-height: 0; overflow: visible; }
   p, li { orphans: 3; widows: 3; }
