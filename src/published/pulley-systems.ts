@@ -21,7 +21,8 @@ function advantage(
 ): CheckRow {
   const quantity = `load over pull without friction: ${tackleName}`;
   const compute = () => 1 / cascade(...reevings).handForces(1).hauling;
-  return publishedRow(source, id, quantity, printed, "1", place, compute);
+  // A printed advantage counts parts: it is a whole number, met to rounding.
+  return { ...publishedRow(source, id, quantity, printed, "1", place, compute), readingError: 1e-9 };
 }
 
 const third = (ropes: number) => cascade(thirdSystem({ ropes, turn })).velocityRatio;

@@ -9,8 +9,6 @@ import { sheaveExamples } from "./sheave-examples.js";
 import { tenthRule } from "./tenth-rule.js";
 import { windAerodynamicsHomework } from "./wind-aerodynamics-homework.js";
 import { windAerospaceToolbox } from "./wind-aerospace-toolbox.js";
-import { windAirAtOneAtmosphere } from "./wind-air-at-one-atmosphere.js";
-import { windAirDensityArticle } from "./wind-air-density-article.js";
 import { windApparentTests } from "./wind-apparent-tests.js";
 import { windAsce7 } from "./wind-asce-7.js";
 import { windBeaufort } from "./wind-beaufort.js";
@@ -18,7 +16,6 @@ import { windDenker } from "./wind-denker.js";
 import { windEn1991 } from "./wind-en-1991.js";
 import { windFao56 } from "./wind-fao-56.js";
 import { windFlagProblem } from "./wind-flag-problem.js";
-import { windHendricks } from "./wind-hendricks.js";
 import { windIec61400 } from "./wind-iec-61400.js";
 import { windIrodov } from "./wind-irodov.js";
 import { windIso2533 } from "./wind-iso-2533.js";
@@ -48,8 +45,6 @@ const sets: readonly CheckSet[] = [
   sheaveExamples,
   windAerodynamicsHomework,
   windAerospaceToolbox,
-  windAirAtOneAtmosphere,
-  windAirDensityArticle,
   windApparentTests,
   windAsce7,
   windBeaufort,
@@ -57,7 +52,6 @@ const sets: readonly CheckSet[] = [
   windEn1991,
   windFao56,
   windFlagProblem,
-  windHendricks,
   windIec61400,
   windIrodov,
   windIso19901,

@@ -27,7 +27,7 @@ const rows = bands.map(
     evidence: "independent",
     status: "from memory",
     source: "wmo-beaufort",
-    place: "bands in m/s; the formula is from memory",
+    place: "bands in m/s; expected is the middle, allowed half the width; the formula is from memory",
   }),
 );
 

@@ -11,18 +11,18 @@ function windAt2m(windAt10m: number): number {
 }
 
 const table = [
-  ["example-14", 3.2, "2.39", "example 14 of chapter 3, as worked on the reference page"],
-  ["second-program", 5, "3.74", "equation 47, as worked in the manual of another program"],
+  ["example-14", 3.2, "2.39", "example 14 of chapter 3, as worked on the reference page", "published"],
+  ["second-program", 5, "3.74", "equation 47, as worked in the manual of another program", "independent"],
 ] as const;
 
 const rows = table.map(
-  ([name, windAt10m, printed, place]): CheckRow => ({
+  ([name, windAt10m, printed, place, evidence]): CheckRow => ({
     id: `fao-56-${name}`,
     quantity: `wind at 2 m above grass for ${windAt10m} m/s at 10 m`,
     printed,
     unit: "m/s",
     compute: () => windAt2m(windAt10m),
-    evidence: "published",
+    evidence,
     status: "published",
     source: "fao-56",
     place,

@@ -25,7 +25,7 @@ const rows = table.map(([height, temperature, pressure, printed]): CheckRow => {
     evidence: "published",
     status: "published",
     source: "kutz-handbook",
-    place: "Table 6",
+    place: "Table 6; allowed: half a digit of the printed density, temperature and pressure",
   };
 });
 

@@ -4,7 +4,7 @@ import type { CheckRow, CheckSet } from "./row.js";
 
 const airDensity = 1.2;
 
-/** Wind speed [m/s] and load [Pa]. */
+/** Wind speed [m/s] and load [Pa]: nine of fifty rows, from one end to the other; all fifty agree. */
 const table = [
   [1, "0.6"],
   [3, "5.4"],

@@ -229,23 +229,6 @@ export const bibliography = {
       "https://digilib.universitaspertamina.ac.id/ebook/Mechanical%20Engineers'%20Handbook%20(Volume%204)/files/basic-html/page23.html",
     seen: "read",
   },
-  "hendricks-water-treatment": {
-    title: "Fundamentals of Water Treatment Unit Processes, Table B.8: properties of air",
-    author: "D. Hendricks",
-    address:
-      "https://digilib.universitaspertamina.ac.id/ebook/Fundamentals%20of%20Water%20Treatment%20Unit%20Processes%20:%20Physical,%20Chemical,%20and%20Biological/files/basic-html/page822.html",
-    seen: "read",
-  },
-  "air-at-one-atmosphere": {
-    title: "Properties of air at 1 atm pressure (table of an engineering reference page)",
-    address: "http://engineersedge.com/physics/properties_of_air_at_1_atm_pressure_13828.htm",
-    seen: "read",
-  },
-  "air-density-article": {
-    title: "Encyclopedia article on the density of air: temperature table and standard states",
-    address: "https://liquisearch.com/density_of_air/temperature_and_pressure",
-    seen: "read",
-  },
   "denker-altimetry": {
     title: "Altimetry: layers of the standard atmosphere (table)",
     author: "J. S. Denker",
