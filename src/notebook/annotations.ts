@@ -1,7 +1,7 @@
 import { spreadLabels, wrapLabel } from "./labels.js";
 import type { Limit, Panel, Series } from "./output.js";
 import type { Palette } from "./palette.js";
-import { type Box, quietPlace } from "./place.js";
+import { type Box, crowding, quietPlace } from "./place.js";
 import type { Range } from "./scale.js";
 import { escapeLabel, type PlotlyPart, type SeriesStyle } from "./traces.js";
 
@@ -28,35 +28,61 @@ interface EndLabel {
   readonly x: number;
   readonly y: number;
   readonly colour: string;
+  /** Under its point: beside it, curves run through the label. */
+  readonly below: boolean;
 }
 
 /** Labels at the ends of the curves of one panel, moved apart where they would cover each other. */
-export function endLabels({ panel, styles, palette, axes, ranges, height, lineLength }: PanelLabels): PlotlyPart[] {
+export function endLabels({
+  panel,
+  styles,
+  palette,
+  axes,
+  ranges,
+  width,
+  height,
+  lineLength,
+}: PanelLabels): PlotlyPart[] {
+  const unit = (ranges.y.high - ranges.y.low) / height;
+  const across = (ranges.x.high - ranges.x.low) / width;
   const wanted = panel.series.flatMap((series): EndLabel[] => {
     const colour = styles.get(series.name)?.colour ?? palette.ink;
     return labelTexts(series, keyedIn(panel, series)).flatMap(({ text, values }) => {
       const end = lastPoint(series.x, values, ranges.x);
-      return end === undefined ? [] : [{ text, ...end, colour }];
+      if (end === undefined) return [];
+      const length = characterWidth * text.length * across;
+      const half = (lineHeight / 2) * unit;
+      const beside = {
+        left: end.x + 8 * across,
+        right: end.x + 8 * across + length,
+        low: end.y - half,
+        high: end.y + half,
+      };
+      const under = {
+        left: end.x - length / 2,
+        right: end.x + length / 2,
+        low: end.y - 4 * half,
+        high: end.y - 2 * half,
+      };
+      const inside = beside.right < ranges.x.high && under.left > ranges.x.low && under.low > ranges.y.low;
+      return [{ text, ...end, colour, below: inside && crowding(under, panel) < crowding(beside, panel) }];
     });
   });
-  const unit = (ranges.y.high - ranges.y.low) / height;
   const wrapped = wanted.map(({ text }) => wrapLabel(text, lineLength));
   const heights = spreadLabels(
     wanted.map(({ y }, index) => ({ at: y, room: (wrapped[index]?.length ?? 1) * lineHeight * unit })),
     ranges.y.low,
     ranges.y.high,
   );
-  return wanted.map(({ x, y, colour }, index) => ({
+  return wanted.map(({ x, y, colour, below }, index) => ({
     xref: axes.xaxis,
     yref: axes.yaxis,
     x,
-    y: heights[index] ?? y,
+    y: below ? y : (heights[index] ?? y),
     text: (wrapped[index] ?? []).map(escapeLabel).join("<br>"),
     showarrow: false,
-    xanchor: "left",
-    yanchor: "middle",
+    ...(below ? { xanchor: "center", yanchor: "top", yshift: -6 } : { xanchor: "left", yanchor: "middle", xshift: 8 }),
     align: "left",
-    xshift: 8,
     font: { color: colour, size: textSize },
   }));
 }

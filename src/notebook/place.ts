@@ -19,7 +19,7 @@ const steps = 32;
  * @returns number of hits [-]: points inside, and places along each curve, 32 to a box, at which it runs inside
  * Example: crowding({ left: 0, right: 1, low: 0, high: 1 }, { title: "", series: [{ name: "a", x: [0, 1], line: [2, 3] }] }) → 0
  */
-function crowding(box: Box, { series }: Panel): number {
+export function crowding(box: Box, { series }: Panel): number {
   let hits = 0;
   const count = (x: number, y: number) => {
     if (x >= box.left && x <= box.right && y >= box.low && y <= box.high) hits += 1;
