@@ -17,7 +17,7 @@ export { practice } from "./materials/practice.js";
 export { type StiffnessLaw, stiffnessLaws } from "./materials/stiffness.js";
 export { type Surface, type SurfaceName, surfaces, type TreadName, treads } from "./materials/surfaces.js";
 // How is it shown in a notebook?
-export { answer, checks, figure, question, result, show, table } from "./notebook/display.js";
+export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
 // Does it agree with what is published?
 export { compare } from "./published/compare.js";
@@ -28,7 +28,9 @@ export { OutsideModelError, ReevingError, Refusal, UnitError, ValueError } from 
 export { within } from "./quantity/guard.js";
 export { convert, parseQuantity } from "./quantity/parse.js";
 export { axisTitle, figures, printForce, printQuantity } from "./quantity/print.js";
-export { type QuantityName, type VocabularyEntry, vocabulary } from "./quantity/vocabulary.js";
+export { type Outcome, outcomeOf, type Verdict } from "./quantity/verdict.js";
+export { type QuantityName, vocabulary } from "./quantity/vocabulary.js";
+export type { VocabularyEntry } from "./quantity/vocabulary-entry.js";
 // What is lost at one turn?
 export { apparentFriction, splitTwoAngles } from "./reeving/apparent-friction.js";
 // And in a million cases at once?
@@ -53,6 +55,7 @@ export { doubleBurton, firstSystem, thirdSystem } from "./reeving/systems.js";
 export { type TackleInput, tackle } from "./reeving/tackle.js";
 export { type Cause, type CauseLoss, type TurnLoss, turnLoss } from "./reeving/turn.js";
 // Where numbers come from
+export { type Band, bandOf } from "./sources/band.js";
 export { bibliography, type Source, type SourceId, sourceOf } from "./sources/bibliography.js";
 export { type Coefficient, coefficient, origin } from "./sources/coefficient.js";
 export type { Evidence, Status } from "./sources/status.js";

@@ -1,3 +1,4 @@
+import { type Band, bandOf } from "../sources/band.js";
 import { type Coefficient, coefficient } from "../sources/coefficient.js";
 import type { Surface } from "./surfaces.js";
 
@@ -48,10 +49,7 @@ export const wetFactors = {
 } as const satisfies Record<CoverFibre, Coefficient>;
 
 /** A friction coefficient with its range, and the records that it was made from. */
-export interface CoverFriction {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
+export interface CoverFriction extends Band {
   readonly parts: readonly Coefficient[];
 }
 
@@ -69,8 +67,6 @@ export interface CoverFriction {
 export function coverFriction(cover: Cover, surface: Surface): CoverFriction {
   const parts: Coefficient[] = [surface.friction, strandFactors[cover.strands], fibreFactors[cover.fibre]];
   if (cover.wet) parts.push(wetFactors[cover.fibre]);
-  const value = parts.reduce((product, part) => product * part.value, 1);
-  const spread = (side: "low" | "high") =>
-    Math.exp(Math.sqrt(parts.reduce((sum, part) => sum + Math.log(part[side] / part.value) ** 2, 0)));
-  return { value, low: value / spread("low"), high: value * spread("high"), parts };
+  const inputs = Object.fromEntries(parts.map((part, index) => [index, part]));
+  return { ...bandOf(inputs, (values) => Object.values(values).reduce((product, one) => product * one, 1)), parts };
 }

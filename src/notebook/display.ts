@@ -1,10 +1,13 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { ValueError } from "../quantity/errors.js";
+import type { Verdict } from "../quantity/verdict.js";
+import type { Coefficient } from "../sources/coefficient.js";
 import { liveHtml } from "./html.js";
 import {
   type Answer,
   type Checks,
+  type Coefficients,
   dataModeVariable,
   type Figure,
   figureMediaType,
@@ -13,6 +16,7 @@ import {
   type Shown,
   shownMediaType,
   type Table,
+  type Verdicts,
 } from "./output.js";
 import { lightPalette, plotlyFigure } from "./plotly.js";
 import { checkShown } from "./shape.js";
@@ -34,7 +38,7 @@ const showLive = liveHtml(() =>
 /**
  * Shows a thing as output of the running cell: as data for the report build, as HTML in a live notebook.
  *
- * @param shown  figure, table, result, answer, question or checks
+ * @param shown  figure, table, result, answer, question, checks, verdicts or coefficients
  * @throws ValueError when the thing is incomplete, or when no notebook kernel runs this and no sink is given
  * Example: show(answer("About 80 N."))
  */
@@ -149,4 +153,33 @@ export function question(fields: Omit<Question, "kind">): Question {
  */
 export function checks(title: string, results: Checks["results"]): Checks {
   return built("checks", { title, results });
+}
+
+/**
+ * Judgements under a caption, checked.
+ *
+ * @param caption  text, not empty
+ * @param list  verdicts, at least one
+ * @returns the verdicts
+ * @throws ValueError for an empty caption or list, or a verdict without subject or reason
+ * Example: verdicts("The halyard", [{ subject: "3 mm HMPE", outcome: "holds", reason: "twice the load" }]).kind → "verdicts"
+ */
+export function verdicts(caption: string, list: readonly Verdict[]): Verdicts {
+  return built("verdicts", { caption, verdicts: list });
+}
+
+/**
+ * Records behind the numbers nearby, checked: value, spread and origin, one click away on the page.
+ *
+ * @param caption  text, not empty
+ * @param records  coefficient records by the words that a reader knows them by, at least one
+ * @returns the coefficients
+ * @throws ValueError for an empty caption or list, or a record that is not complete
+ * Example: coefficients("Rings", { "sliding on anodised": surfaces.anodised.friction }).kind → "coefficients"
+ */
+export function coefficients(caption: string, records: Readonly<Record<string, Coefficient>>): Coefficients {
+  return built("coefficients", {
+    caption,
+    entries: Object.entries(records).map(([name, record]) => ({ name, record })),
+  });
 }

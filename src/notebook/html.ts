@@ -1,6 +1,7 @@
 import type { CheckResult } from "../published/row.js";
 import { figures } from "../quantity/print.js";
 import { escapeHtml } from "./escape.js";
+import { coefficientTable, outcomeWords } from "./notes.js";
 import type { Figure, Shown, Table } from "./output.js";
 import { lightPalette, plotlyFigure } from "./plotly.js";
 
@@ -40,6 +41,20 @@ export function liveHtml(librarySource: () => string): LiveHtml {
           columns: checkColumns,
           rows: shown.results.map(checkRow),
         });
+      case "verdicts":
+        return tableHtml({
+          kind: "table",
+          caption: shown.caption,
+          columns: ["What", "Verdict", "Why", "Nearest change that passes"],
+          rows: shown.verdicts.map(({ subject, outcome, reason, change }) => [
+            subject,
+            outcomeWords[outcome],
+            reason,
+            change ?? "",
+          ]),
+        });
+      case "coefficients":
+        return `<details><summary>${escapeHtml(shown.caption)}</summary>${tableHtml(coefficientTable(shown))}</details>`;
     }
   };
 }
@@ -63,7 +78,7 @@ function checkRow(check: CheckResult): (string | number)[] {
     unit === "1" ? "" : unit,
     holds ? "yes" : "NO",
     evidence,
-    `${source}, ${place}`,
+    source === undefined ? place : `${source}, ${place}`,
   ];
 }
 

@@ -1,4 +1,6 @@
 import type { CheckResult } from "../published/row.js";
+import type { Verdict } from "../quantity/verdict.js";
+import type { Coefficient } from "../sources/coefficient.js";
 
 /** One curve pair or curve of a figure. Numbers are in the units of the figure's axes. */
 export interface Series {
@@ -99,8 +101,22 @@ export interface Checks {
   readonly results: readonly CheckResult[];
 }
 
+/** Judgements about a line, each with its reason and the nearest change that passes. */
+export interface Verdicts {
+  readonly kind: "verdicts";
+  readonly caption: string;
+  readonly verdicts: readonly Verdict[];
+}
+
+/** Where the numbers nearby come from: folded, one click away. */
+export interface Coefficients {
+  readonly kind: "coefficients";
+  readonly caption: string;
+  readonly entries: readonly { readonly name: string; readonly record: Coefficient }[];
+}
+
 /** Whatever a cell can show on a report page. */
-export type Shown = Figure | Table | Result | Answer | Question | Checks;
+export type Shown = Figure | Table | Result | Answer | Question | Checks | Verdicts | Coefficients;
 
 /** Jupyter media type under which a shown thing travels to the report build. */
 export const shownMediaType = "application/vnd.haulbook.shown+json";

@@ -170,7 +170,7 @@ function checkChecks(checks: Fields): void {
   const where = `checks "${text("checks title", checks.title)}"`;
   list(`${where}, results`, checks.results).forEach((entry, index) => {
     const row = fields(`${where}, row ${index + 1}`, entry);
-    for (const key of ["id", "quantity", "unit", "evidence", "status", "source", "place"])
+    for (const key of ["id", "quantity", "unit", "evidence", "status", "place"])
       text(`${where}, row ${index + 1}, ${key}`, row[key]);
     for (const key of ["computed", "expected", "allowed", "deviation"])
       finite(`${where}, row ${index + 1}, ${key}`, row[key]);
@@ -178,10 +178,32 @@ function checkChecks(checks: Fields): void {
   });
 }
 
+function checkVerdicts(shown: Fields): void {
+  const where = `verdicts "${text("caption of the verdicts", shown.caption)}"`;
+  list(`${where}, list`, shown.verdicts).forEach((entry, index) => {
+    const verdict = fields(`${where}, verdict ${index + 1}`, entry);
+    for (const key of ["subject", "reason"]) text(`${where}, verdict ${index + 1}, ${key}`, verdict[key]);
+    oneOf(`${where}, verdict ${index + 1}, outcome`, verdict.outcome, ["holds", "doubtful", "fails"]);
+    if (verdict.change !== undefined) text(`${where}, verdict ${index + 1}, change`, verdict.change);
+  });
+}
+
+function checkCoefficients(shown: Fields): void {
+  const where = `coefficients "${text("caption of the coefficients", shown.caption)}"`;
+  list(`${where}, list`, shown.entries).forEach((entry, index) => {
+    const { name, record } = fields(`${where}, entry ${index + 1}`, entry);
+    const known = fields(`${where}, record of "${text(`${where}, name ${index + 1}`, name)}"`, record);
+    for (const key of ["unit", "status"]) text(`${where}, "${name}", ${key}`, known[key]);
+    for (const key of ["value", "low", "high"]) finite(`${where}, "${name}", ${key}`, known[key]);
+  });
+}
+
 const kinds = {
   figure: checkFigure,
   table: checkTable,
   checks: checkChecks,
+  verdicts: checkVerdicts,
+  coefficients: checkCoefficients,
   result: (result: Fields) => {
     const label = text("result label", result.label);
     text(`result "${label}", text`, result.text);

@@ -59,7 +59,7 @@ export function compare(row: CheckRow): CheckResult {
     holds: Math.abs(deviation) <= allowed + rounding,
     evidence: row.evidence,
     status: row.status,
-    source: row.source,
+    ...(row.source !== undefined && { source: row.source }),
     place: row.place,
   };
 }

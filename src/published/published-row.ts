@@ -25,3 +25,33 @@ export function publishedRow(
   const evidence = "published";
   return { id: `${source}-${id}`, quantity, printed, unit, evidence, status: evidence, source, place, compute };
 }
+
+/**
+ * A row for a rule of the trade: nobody printed it, so it proves nothing and stands apart.
+ *
+ * @param id  row's id, without its lead
+ * @param quantity  what is compared
+ * @param printed  value as the trade says it [unit]
+ * @param unit  unit of the value
+ * @param place  the rule in words, and what is allowed where that is not half a digit
+ * @param compute  model call that answers in the unit
+ * @param readingError  how far the rule of thumb may be off [unit]; half its last digit when absent
+ * @returns the row [unit]
+ */
+export function practiceRow(
+  id: string,
+  quantity: string,
+  printed: string,
+  unit: string,
+  place: string,
+  compute: () => number,
+  readingError?: number,
+): CheckRow {
+  const row = { id: `practice-${id}`, quantity, printed, unit, place, compute };
+  return {
+    ...row,
+    evidence: "none",
+    status: "common practice",
+    ...(readingError !== undefined && { readingError }),
+  };
+}

@@ -72,7 +72,7 @@ const sets: readonly CheckSet[] = [
 /**
  * Compares the models of one topic with every expected value that is kept for it.
  *
- * @param topic  `wind`, `purchase` or `turn`
+ * @param topic  one of the subjects
  * @returns comparisons, each in the unit of its row
  * Example: publishedChecks("purchase").every((check) => check.holds) → true
  */

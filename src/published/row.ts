@@ -1,8 +1,11 @@
 import type { SourceId } from "../sources/bibliography.js";
 import type { Evidence, Status } from "../sources/status.js";
 
+/** Subjects of checks, in the order of the reports that show them. */
+export const topics = ["wind", "purchase", "turn", "grip", "cleat", "strength", "taper", "size", "heat"] as const;
+
 /** Subject of a set of checks: decides on which report it is shown. */
-export type Topic = "wind" | "purchase" | "turn";
+export type Topic = (typeof topics)[number];
 
 /** One expected value and the model call that must reproduce it. */
 export interface CheckRow {
@@ -20,8 +23,9 @@ export interface CheckRow {
   readonly readingError?: number;
   readonly evidence: Evidence;
   readonly status: Status;
-  readonly source: SourceId;
-  /** Page, table or paragraph. */
+  /** Absent exactly when nobody printed the value: common practice, memory, invention. */
+  readonly source?: SourceId;
+  /** Page, table or paragraph; without a source what the value says. */
   readonly place: string;
 }
 
@@ -44,6 +48,6 @@ export interface CheckResult {
   readonly holds: boolean;
   readonly evidence: Evidence;
   readonly status: Status;
-  readonly source: SourceId;
+  readonly source?: SourceId;
   readonly place: string;
 }

@@ -1,5 +1,6 @@
 import { ValueError } from "./errors.js";
-import { type QuantityName, type VocabularyEntry, vocabulary } from "./vocabulary.js";
+import { type QuantityName, vocabulary } from "./vocabulary.js";
+import type { VocabularyEntry } from "./vocabulary-entry.js";
 
 /** A number with its SI unit, as messages print it: `-0.006 m`, `NaN`. */
 export function withUnit(value: number, unit: string): string {

@@ -3,7 +3,8 @@ import { UnitError, ValueError } from "./errors.js";
 import { within } from "./guard.js";
 import { superscripts } from "./superscripts.js";
 import { unitParser } from "./units.js";
-import { type QuantityName, type VocabularyEntry, vocabulary } from "./vocabulary.js";
+import { type QuantityName, vocabulary } from "./vocabulary.js";
+import type { VocabularyEntry } from "./vocabulary-entry.js";
 
 const written = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)(?![\d.,])\s*(.*?)\s*$/u;
 

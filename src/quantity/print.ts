@@ -1,7 +1,8 @@
 import { standardGravity } from "./constants.js";
 import { convert } from "./parse.js";
 import { superscripts } from "./superscripts.js";
-import { type QuantityName, type VocabularyEntry, vocabulary } from "./vocabulary.js";
+import { type QuantityName, vocabulary } from "./vocabulary.js";
+import type { VocabularyEntry } from "./vocabulary-entry.js";
 
 /**
  * A number with few significant figures, without exponent where a reader would not expect one.

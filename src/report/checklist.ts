@@ -13,7 +13,7 @@ export interface SharedCheck extends CheckResult {
   readonly reports: readonly string[];
 }
 
-/** Kinds of evidence, the strongest first. */
+/** Kinds of evidence that are counted, the strongest first. */
 export const evidenceKinds: readonly Evidence[] = ["published", "independent", "exact", "recorded"];
 
 /** What each kind of evidence is worth, in words. */
@@ -22,13 +22,14 @@ export const evidenceMeaning: Readonly<Record<Evidence, string>> = {
   independent: "another method or another program",
   exact: "a limit or an identity",
   recorded: "our own earlier output: an alarm for changes, no evidence",
+  none: "a rule of the trade that nobody printed",
 };
 
 const statuses: readonly Status[] = ["published", "common practice", "from memory", "invented for the demo"];
 
 /** Whether something read from a file is a kind of evidence. */
 export function isEvidenceKind(value: unknown): value is Evidence {
-  return evidenceKinds.some((kind) => kind === value);
+  return value === "none" || evidenceKinds.some((kind) => kind === value);
 }
 
 /** Whether something read from a file is a status. */

@@ -39,7 +39,7 @@ ${records.map(({ name, question, answer, checks: own }) => html`<li><a href="${p
 <section class="part" aria-labelledby="sources">
 <h2 id="sources">Sources</h2>
 <div class="body">
-${sourceList(checks)}</div></section>
+${sourceList(checks.flatMap(({ source }) => source ?? []))}</div></section>
 </main>
 ${leadingFoot}`;
   return documentHtml({

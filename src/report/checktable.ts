@@ -30,7 +30,7 @@ function percent(share: number): string {
 }
 
 /** Anchor of a source on a page that lists it. */
-function sourceAnchor(id: SourceId): string {
+export function sourceAnchor(id: SourceId): string {
   return `source-${id}`;
 }
 
@@ -63,7 +63,7 @@ function row(check: CheckResult | SharedCheck, { linkReports, apart }: Shape): M
     Math.abs(deviation) <= 1e-12 * Math.max(1, Math.abs(expected)) ? "0" : figures(deviation, 2),
     unitText(unit),
     evidence,
-    html`<a href="#${sourceAnchor(source)}">${sourceTitle(source)}</a>, ${place}`,
+    source === undefined ? place : html`<a href="#${sourceAnchor(source)}">${sourceTitle(source)}</a>, ${place}`,
     ...(apart ? [status] : []),
   ];
   const shown =
@@ -77,7 +77,8 @@ function row(check: CheckResult | SharedCheck, { linkReports, apart }: Shape): M
 `;
 }
 
-function sourceTitle(id: SourceId): string {
+/** A source in a few words. */
+export function sourceTitle(id: SourceId): string {
   const { title, author, year }: Source = bibliography[id];
   const short = title.split(/[,:(]/u)[0]?.trim() ?? title;
   return author === undefined ? short : `${author}${year === undefined ? "" : ` ${year}`}`;
@@ -164,9 +165,9 @@ ${groups.map(({ name, meaning, some }) => {
 `;
 }
 
-/** The sources that checks name, each once, with how they were seen. */
-export function sourceList(checks: readonly CheckResult[]): Markup {
-  const ids = [...new Set(checks.map(({ source }) => source))].sort();
+/** The sources that a page names, each once, with how they were seen. */
+export function sourceList(named: readonly SourceId[]): Markup {
+  const ids = [...new Set(named)].sort();
   return html`<ol class="sources">
 ${ids.map((id) => {
   const { title, author, year, address, seen }: Source = bibliography[id];

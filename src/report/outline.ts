@@ -1,5 +1,5 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
-import type { Answer, Figure, Question, Result, Table } from "../notebook/output.js";
+import type { Answer, Coefficients, Figure, Question, Result, Table, Verdicts } from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import { bibliography } from "../sources/bibliography.js";
 import { ReportError } from "./errors.js";
@@ -7,7 +7,14 @@ import type { Markup } from "./html.js";
 import { markdownParts, type PageIds } from "./markdown.js";
 
 /** What stands in the text where a cell showed it. Results in a row stand together. */
-export type InPlace = Figure | Table | Question | { readonly kind: "results"; readonly results: Result[] } | ProseBlock;
+export type InPlace =
+  | Figure
+  | Table
+  | Question
+  | Verdicts
+  | Coefficients
+  | { readonly kind: "results"; readonly results: Result[] }
+  | ProseBlock;
 
 /** Prose as HTML. */
 interface ProseBlock {
@@ -46,7 +53,7 @@ export interface Outline {
 }
 
 function withKnownSource(result: CheckResult, place: string): CheckResult {
-  if (Object.hasOwn(bibliography, result.source)) return result;
+  if (result.source === undefined || Object.hasOwn(bibliography, result.source)) return result;
   throw new ReportError(
     place,
     `check ${result.id} names the source "${result.source}", which is not in the bibliography.`,

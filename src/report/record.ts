@@ -61,8 +61,7 @@ function isCheck(value: unknown): value is CheckResult {
     typeof check.holds === "boolean" &&
     isEvidenceKind(check.evidence) &&
     isStatus(check.status) &&
-    typeof check.source === "string" &&
-    Object.hasOwn(bibliography, check.source)
+    (check.source === undefined || (typeof check.source === "string" && Object.hasOwn(bibliography, check.source)))
   );
 }
 

@@ -9,6 +9,7 @@ import { figureBlock } from "./figure.js";
 import { reportFoot } from "./foot.js";
 import { type Content, html, type Markup } from "./html.js";
 import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.js";
+import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
 import { shownResults, shownTable } from "./table.js";
 
@@ -62,6 +63,10 @@ class Renderer {
         return shownResults(block.results);
       case "question":
         return this.#question(block);
+      case "verdicts":
+        return verdictList(block);
+      case "coefficients":
+        return coefficientFold(block);
     }
   }
 
@@ -109,6 +114,11 @@ function partsOf(outline: Outline, renderer: Renderer): Part[] {
       .filter(({ text }) => text.toLowerCase() === heading.toLowerCase())
       .map(({ blocks }) => renderer.blocks(blocks));
   const { checks } = outline;
+  const blocks = [outline.opening, ...outline.sections.map((section) => section.blocks)].flat();
+  const sources = [
+    ...checks.flatMap(({ source }) => source ?? []),
+    ...blocks.flatMap((block) => (block.kind === "coefficients" ? coefficientSources(block) : [])),
+  ];
   return [
     ...outline.sections
       .filter((section) => !isOwn(section))
@@ -125,8 +135,8 @@ function partsOf(outline: Outline, renderer: Renderer): Part[] {
       body: html`${own("Working")}<p>Every number on this page comes from these cells, run in this order from a fresh start.</p>\n${workingBody(outline.working)}`,
       kind: "working",
     },
-    ...(checks.length > 0 || own("Sources").length > 0
-      ? [{ text: "Sources", markup: "Sources", body: html`${own("Sources")}${sourceList(checks)}` }]
+    ...(sources.length > 0 || own("Sources").length > 0
+      ? [{ text: "Sources", markup: "Sources", body: html`${own("Sources")}${sourceList(sources)}` }]
       : []),
   ];
 }

@@ -15,5 +15,6 @@ export type Status = "published" | "common practice" | "from memory" | "invented
  * - `independent`: another method or another program
  * - `exact`: a limit or an identity
  * - `recorded`: our own earlier output: an alarm for changes, never evidence
+ * - `none`: a rule that the trade knows and nobody printed; the model is only set beside it
  */
-export type Evidence = "published" | "independent" | "exact" | "recorded";
+export type Evidence = "published" | "independent" | "exact" | "recorded" | "none";

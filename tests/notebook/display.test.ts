@@ -1,5 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { answer, checks, figure, question, result, show, table } from "../../src/notebook/display.js";
+import { surfaces } from "../../src/materials/surfaces.js";
+import {
+  answer,
+  checks,
+  coefficients,
+  figure,
+  question,
+  result,
+  show,
+  table,
+  verdicts,
+} from "../../src/notebook/display.js";
 import { liveHtml } from "../../src/notebook/html.js";
 import { type Figure, figureMediaType, type Shown, shownMediaType } from "../../src/notebook/output.js";
 import { checkShown } from "../../src/notebook/shape.js";
@@ -29,6 +40,11 @@ const shownThings: Shown[] = [
   answer("About 80 N."),
   question({ question: "Twice the wind?", answer: "Four times the load." }),
   checks("Handbook", [row]),
+  verdicts("The <halyard>", [
+    { subject: "3 mm & wet", outcome: "fails", reason: "breaks at 2 kN", change: "take 4 mm" },
+    { subject: "4 mm", outcome: "holds", reason: "breaks at 4 kN" },
+  ]),
+  coefficients("Rings", { "sliding <on> steel": surfaces.polishedSteel.friction }),
 ];
 
 const taken = (shown: Shown, dataMode: boolean) => {

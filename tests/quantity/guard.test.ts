@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { ValueError } from "../../src/quantity/errors.js";
 import { within, withUnit } from "../../src/quantity/guard.js";
-import { type QuantityName, type VocabularyEntry, vocabulary } from "../../src/quantity/vocabulary.js";
+import { type QuantityName, vocabulary } from "../../src/quantity/vocabulary.js";
+import type { VocabularyEntry } from "../../src/quantity/vocabulary-entry.js";
 
 const entries = Object.entries(vocabulary) as [QuantityName, VocabularyEntry][];
 

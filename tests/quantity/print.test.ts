@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseQuantity } from "../../src/quantity/parse.js";
 import { axisTitle, figures, printForce, printQuantity } from "../../src/quantity/print.js";
-import { type QuantityName, type VocabularyEntry, vocabulary } from "../../src/quantity/vocabulary.js";
+import { type QuantityName, vocabulary } from "../../src/quantity/vocabulary.js";
+import type { VocabularyEntry } from "../../src/quantity/vocabulary-entry.js";
 
 const names = Object.keys(vocabulary) as QuantityName[];
 

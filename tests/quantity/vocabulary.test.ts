@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { convert, parseQuantity } from "../../src/quantity/parse.js";
-import { type QuantityName, type VocabularyEntry, vocabulary } from "../../src/quantity/vocabulary.js";
+import { type QuantityName, vocabulary } from "../../src/quantity/vocabulary.js";
+import type { VocabularyEntry } from "../../src/quantity/vocabulary-entry.js";
 
 const entries = Object.entries(vocabulary) as [QuantityName, VocabularyEntry][];
 const repeated = (values: readonly string[]) => values.filter((value, index) => values.indexOf(value) !== index);

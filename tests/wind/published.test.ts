@@ -31,7 +31,7 @@ describe("published and independent values for wind", () => {
       recorded: count("recorded"),
     }).toEqual({ published: 39, independent: 54, exact: 6, recorded: 0 });
     expect(new Set(results.map(({ id }) => id)).size).toBe(results.length);
-    for (const { id, source } of results) expect(id.startsWith(source), id).toBe(true);
+    for (const { id, source } of results) expect(id.startsWith(source!), id).toBe(true);
   });
 
   it("never calls a value from memory published", () => {

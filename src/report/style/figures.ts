@@ -28,6 +28,20 @@ tbody th { min-width: 7rem; }
 .rows > summary { font: 0.9375rem/1.5 var(--sans); margin-bottom: 1rem; }
 .summary { max-width: 44rem; }
 
+.trace { font: 0.875rem/1.5 var(--sans); margin: 0 0 1.4rem; }
+.trace .scroll { margin-top: 0.8rem; }
+.trace td:last-child { min-width: 14rem; }
+
+.verdicts { margin: 1.2rem 0 1.4rem; max-width: 46rem; font: 0.9375rem/1.5 var(--sans); }
+.verdicts h3 { font-size: 0.9375rem; margin: 0 0 0.4rem; }
+.verdicts ul { list-style: none; margin: 0; padding: 0; max-width: none; border-top: 1px solid var(--grid); }
+.verdicts li { display: grid; grid-template-columns: 5rem minmax(0, 1fr); gap: 0 1rem; padding: 0.6rem 0; margin: 0; border-bottom: 1px solid var(--grid); }
+.verdicts p { margin: 0.15rem 0 0; max-width: none; color: var(--quiet1); }
+.verdicts .change { color: var(--water); }
+.outcome { border-left: 4px solid var(--quiet2); padding-left: 0.6rem; font-weight: 600; }
+.doubtful .outcome { border-left: 4px double var(--rope); color: var(--rope); }
+.fails .outcome { border-left-color: var(--brick); color: var(--brick); }
+
 .results { margin: 1.2rem 0 1.4rem; }
 .results > div { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 1.2rem; padding: 0.4rem 0; border-bottom: 1px solid var(--grid); }
 .results > div:first-child { border-top: 1px solid var(--grid); }
