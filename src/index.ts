@@ -2,6 +2,7 @@
 
 // What ropes, covers, surfaces and bearings are like
 export { type Bearing, bearings } from "./materials/bearings.js";
+export { type BendCurve, type BentMaterial, bendCurveOf, bendCurves } from "./materials/bend-strength.js";
 export {
   type Cover,
   type CoverFibre,
@@ -54,6 +55,8 @@ export { type Sweep, sweepLoads } from "./reeving/sweep.js";
 export { doubleBurton, firstSystem, thirdSystem } from "./reeving/systems.js";
 export { type TackleInput, tackle } from "./reeving/tackle.js";
 export { type Cause, type CauseLoss, type TurnLoss, turnLoss } from "./reeving/turn.js";
+// How much strength is left at a bend?
+export { bendStrength, leastBendRatio } from "./rope/bend-strength.js";
 // Where numbers come from
 export { type Band, bandOf } from "./sources/band.js";
 export { bibliography, type Source, type SourceId, sourceOf } from "./sources/bibliography.js";

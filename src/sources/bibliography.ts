@@ -320,6 +320,11 @@ export const bibliography = {
     title: "IMS sail force coefficients, older edition (open transcription)",
     seen: "read on a secondary page",
   },
+  "wire-rope-training": {
+    title: "Training pages that quote the Wire Rope Users Manual, fig. 38: strength over a pin",
+    address: "https://wirerope.net/azwr/powerpoint-presentations/",
+    seen: "read on a secondary page",
+  },
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */
