@@ -1,8 +1,15 @@
 // What numbers mean, and how they are read and printed
 
+export { type RopeUse, useFactors, wetStrength } from "./materials/ageing.js";
 // What ropes, covers, surfaces and bearings are like
 export { type Bearing, bearings } from "./materials/bearings.js";
 export { type BendCurve, type BentMaterial, bendCurveOf, bendCurves } from "./materials/bend-strength.js";
+export {
+  type Construction,
+  type ConstructionName,
+  constructions,
+  coreDiameterShare,
+} from "./materials/constructions.js";
 export {
   type Cover,
   type CoverFibre,
@@ -13,10 +20,16 @@ export {
   strandFactors,
   wetFactors,
 } from "./materials/covers.js";
+export { type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
+export { fastening } from "./materials/lashing-shackle.js";
 export { practice } from "./materials/practice.js";
+export { grooveFilling, handComfort, safetyFactors } from "./materials/safety.js";
+export { splicing } from "./materials/splicing.js";
 export { type StiffnessLaw, stiffnessLaws } from "./materials/stiffness.js";
+export { strengthRules } from "./materials/strength-rules.js";
 export { type Surface, type SurfaceName, surfaces, type TreadName, treads } from "./materials/surfaces.js";
+export { voidsFilled, waterDensity } from "./materials/water.js";
 // How is it shown in a notebook?
 export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
@@ -57,10 +70,29 @@ export { type TackleInput, tackle } from "./reeving/tackle.js";
 export { type Cause, type CauseLoss, type TurnLoss, turnLoss } from "./reeving/turn.js";
 // How much strength is left at a bend?
 export { bendStrength, leastBendRatio } from "./rope/bend-strength.js";
+// How strong, heavy and stretchy is a rope, and how thin may it get?
+export { breakLoad, ropeFromYarn, ropeStiffness } from "./rope/break-load.js";
+export { type Fastening, type Lashing, lashing, lashingRounds, shackle, shackleFor } from "./rope/lashing.js";
+export { carryingDiameter, type RopeMake, ropeLinearDensity } from "./rope/make.js";
+export { type RetainedStrength, retainedStrength, type Weakening } from "./rope/retained.js";
+export { squareRule, squareRuleSize, workingLoad } from "./rope/rules.js";
+export { strippedCore, type Taper, type TaperPlan, taper, taperVerdict } from "./rope/taper.js";
+export { type LimitName, type LineJob, type LineLimit, lineLimits } from "./rope/thin-limits.js";
+export {
+  howThin,
+  type RopeKind,
+  type SizeStanding,
+  stockDiameters,
+  type Thinnest,
+  thinVerdict,
+} from "./rope/thinnest.js";
+export { type BlendPart, blendRegain, moistureContent, moistureRegain, wetLinearDensity } from "./rope/wet-mass.js";
+export { breakingLength, roundDiameter, roundLinearDensity, specificStrength } from "./rope/yarn.js";
 // Where numbers come from
 export { type Band, bandOf } from "./sources/band.js";
-export { bibliography, type Source, type SourceId, sourceOf } from "./sources/bibliography.js";
+export { bibliography, type SourceId, sourceOf } from "./sources/bibliography.js";
 export { type Coefficient, coefficient, origin } from "./sources/coefficient.js";
+export type { Source } from "./sources/source.js";
 export type { Evidence, Status } from "./sources/status.js";
 // How hard does the wind pull on the sheet, the halyard, the outhaul?
 export { airDensity, dynamicPressure } from "./wind/air.js";

@@ -6,6 +6,9 @@ import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
 import type { CheckResult, CheckSet, Topic } from "./row.js";
 import { sheaveExamples } from "./sheave-examples.js";
+import { ropeStrengthChecks } from "./strength-ropes.js";
+import { strengthRuleChecks } from "./strength-rules.js";
+import { yarnChecks } from "./strength-yarn.js";
 import { tenthRule } from "./tenth-rule.js";
 import { windAerodynamicsHomework } from "./wind-aerodynamics-homework.js";
 import { windAerospaceToolbox } from "./wind-aerospace-toolbox.js";
@@ -43,6 +46,9 @@ const sets: readonly CheckSet[] = [
   raiseAndLower,
   capstanExamples,
   sheaveExamples,
+  strengthRuleChecks,
+  ropeStrengthChecks,
+  yarnChecks,
   windAerodynamicsHomework,
   windAerospaceToolbox,
   windApparentTests,

@@ -22,7 +22,7 @@ export const ropeQuantities = {
     unit: "N/(kg/m)",
     shownUnit: "N/(kg/m)",
     minimum: 0,
-    maximum: 1e8,
+    maximum: 1e9,
     example: "840000 N/(kg/m)",
     meaning: "break load over linear density; a million times the value in N/tex",
   },

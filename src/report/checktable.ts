@@ -1,6 +1,7 @@
 import type { CheckResult } from "../published/row.js";
 import { figures } from "../quantity/print.js";
-import { bibliography, type Source, type SourceId } from "../sources/bibliography.js";
+import { bibliography, type SourceId } from "../sources/bibliography.js";
+import type { Source } from "../sources/source.js";
 import { evidenceKinds, evidenceMeaning, type SharedCheck, shareOfAllowed, wasLookedUp, worstOf } from "./checklist.js";
 import { type Content, html, type Markup } from "./html.js";
 

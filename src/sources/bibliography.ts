@@ -1,13 +1,5 @@
-/** A book, paper, standard or page from which numbers were taken. */
-export interface Source {
-  readonly title: string;
-  readonly author?: string;
-  readonly year?: number;
-  /** Open address, where there is a neutral one. */
-  readonly address?: string;
-  /** Whether the number was read there, read on a page that repeats it, or comes from memory. */
-  readonly seen: "read" | "read on a secondary page" | "from memory";
-}
+import { ropeBibliography } from "./rope-bibliography.js";
+import type { Source } from "./source.js";
 
 /** Every source that a coefficient or a check may name. */
 export const bibliography = {
@@ -325,6 +317,7 @@ export const bibliography = {
     address: "https://wirerope.net/azwr/powerpoint-presentations/",
     seen: "read on a secondary page",
   },
+  ...ropeBibliography,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */

@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { publishedChecks } from "../../src/published/registry.js";
 import { topics } from "../../src/published/row.js";
-import { bibliography, type Source, type SourceId, sourceOf } from "../../src/sources/bibliography.js";
+import { bibliography, type SourceId, sourceOf } from "../../src/sources/bibliography.js";
+import type { Source } from "../../src/sources/source.js";
 
 const ids = Object.keys(bibliography) as SourceId[];
 const root = new URL("../../src/", import.meta.url);

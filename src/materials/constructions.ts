@@ -1,0 +1,76 @@
+import { type Coefficient, coefficient } from "../sources/coefficient.js";
+
+/** How yarns are put together to a rope. */
+export interface Construction {
+  readonly name: string;
+  /** Area of fibre over the area of the circle round the rope [-]. */
+  readonly fill: Coefficient;
+  /** Strength of the rope over the strength of all its yarns [-]. */
+  readonly strengthConversion: Coefficient;
+  /** Stiffness of the worked rope over the stiffness of all its yarns [-]. */
+  readonly stiffnessConversion: Coefficient;
+}
+
+type Range = readonly [low: number, value: number, high: number];
+
+function remembered([low, value, high]: Range, place: string): Coefficient {
+  return coefficient({ value, unit: "1", low, high, status: "from memory", place });
+}
+
+function construction(name: string, fill: Range, strength: Range, stiffness: Range, place: string): Construction {
+  return {
+    name,
+    fill: remembered(fill, `${name}: weigh a metre and measure the diameter under light tension to narrow it`),
+    strengthConversion: remembered(strength, place),
+    stiffnessConversion: remembered(stiffness, `${name}: handbook range; hang a weight and measure to narrow it`),
+  };
+}
+
+/** Constructions of small-boat ropes. No neutral print of braided ropes of 2 to 8 mm was found: wide ranges. */
+export const constructions = {
+  /** Twelve strands braided round nothing: what is left when the cover is stripped off. */
+  bareBraid: construction(
+    "single braid of 12 strands",
+    [0.6, 0.72, 0.84],
+    [0.4, 0.55, 0.65],
+    [0.3, 0.5, 0.7],
+    "handbook range of braids 50 to 65 % of yarn strength, widened downward",
+  ),
+  /** The core alone carries; the cover is counted in mass and thickness only. */
+  coveredCore: construction(
+    "braided core under a cover",
+    [0.6, 0.72, 0.84],
+    [0.38, 0.52, 0.65],
+    [0.3, 0.5, 0.7],
+    "as the single braid, a little less: the core cannot be worked as tight",
+  ),
+  /** Core and cover of one fibre carry together. */
+  doubleBraid: construction(
+    "double braid of one fibre",
+    [0.6, 0.7, 0.8],
+    [0.28, 0.4, 0.55],
+    [0.25, 0.4, 0.6],
+    "handbook range of braids, widened downward: polyester double braid breaks near 0.33 N/tex",
+  ),
+  /** Eight strands plaited, or three laid, to a minimum standard. */
+  plaited: construction(
+    "eight-strand plait",
+    [0.6, 0.7, 0.8],
+    [0.22, 0.28, 0.42],
+    [0.15, 0.25, 0.4],
+    "a printed table of polyester rope gives 0.20 N/tex, which is 0.24 of the yarn",
+  ),
+} as const satisfies Record<string, Construction>;
+
+/** Name of a construction in the table. */
+export type ConstructionName = keyof typeof constructions;
+
+/** Diameter of the core over the diameter of the covered rope [-]. */
+export const coreDiameterShare = coefficient({
+  value: 0.65,
+  unit: "1",
+  low: 0.55,
+  high: 0.75,
+  status: "from memory",
+  place: "cover of 0.7 to 1 mm on lines of 4 to 6 mm; strip a hand's breadth and measure to narrow it",
+});

@@ -1,0 +1,55 @@
+import { type RopeUse, useFactors, wetStrength } from "../materials/ageing.js";
+import { type RopeEndName, ropeEnds } from "../materials/ends.js";
+import type { FibreName } from "../materials/fibres.js";
+import { type Band, bandOf } from "../sources/band.js";
+import { bendStrength } from "./bend-strength.js";
+
+/** What weakens a rope: at places, and as a whole. */
+export interface Weakening {
+  readonly fibre: FibreName;
+  /** Ends and knots in the rope. */
+  readonly ends: readonly RopeEndName[];
+  /** Tightest bend under load: groove-bottom diameter over rope diameter [-]; absent: none. */
+  readonly diameterRatio?: number;
+  readonly use: RopeUse;
+  readonly wet: boolean;
+}
+
+/** What is left of the strength, and which place decides. */
+export interface RetainedStrength extends Band {
+  readonly weakestPlace: string;
+}
+
+/**
+ * Strength left in a rope with its ends, its tightest bend, its age and water.
+ *
+ *     η_s = min over places (end, knot, bend) · use · wet
+ *
+ * Places do not add up: a rope breaks at the weakest. Age and water weaken all of it.
+ *
+ * @param weakening  ends, bend, use, wet
+ * @returns retained strength with its range [-], and the weakest place
+ * @throws ValueError for a diameter ratio outside its range
+ * Valid for one load that is pulled slowly to the break. A knot at the bend is weaker than either.
+ * Source: mooring-guidelines, note 2, for the splice; each factor is a record. Example: retainedStrength({ fibre: "polyester", ends: ["splice"], use: "new", wet: false }).value → 0.9
+ */
+export function retainedStrength({ fibre, ends, diameterRatio, use, wet }: Weakening): RetainedStrength {
+  const places: (Band & { readonly name: string })[] = [
+    { name: "nowhere in particular", value: 1, low: 1, high: 1 },
+    ...ends.map((end) => ({ ...band(ropeEnds[end].retained), name: ropeEnds[end].name })),
+    ...(diameterRatio === undefined ? [] : [{ ...bendStrength({ material: fibre, diameterRatio }), name: "bend" }]),
+  ];
+  const least = places.reduce((weakest, place) => (place.value < weakest.value ? place : weakest));
+  const lowest = Math.min(...places.map(({ low }) => low));
+  const age = useFactors[use];
+  const water = wet ? wetStrength[fibre] : { value: 1, low: 1, high: 1 };
+  const whole = bandOf(
+    { place: { ...least, low: lowest }, age, water },
+    (values) => values.place * values.age * values.water,
+  );
+  return { ...whole, weakestPlace: least.name };
+}
+
+function band({ value, low, high }: Band): Band {
+  return { value, low, high };
+}

@@ -1,0 +1,51 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type RopeEndName, ropeEnds } from "../../src/materials/ends.js";
+import { bendStrength } from "../../src/rope/bend-strength.js";
+import { retainedStrength } from "../../src/rope/retained.js";
+import { evenly } from "../numerics/evenly.js";
+
+const calm = { fibre: "polyester", ends: [], use: "new", wet: false } as const;
+const ends = Object.keys(ropeEnds) as RopeEndName[];
+
+describe("strength left in a rope", () => {
+  it("is all of it when nothing weakens it", () => {
+    expect(retainedStrength(calm)).toMatchObject({ value: 1, low: 1, high: 1, weakestPlace: "nowhere in particular" });
+  });
+
+  it("is that of the weakest place: places do not multiply", () => {
+    const both = retainedStrength({ ...calm, ends: ["splice", "bowline"] });
+    expect(both.value).toBe(ropeEnds.bowline.retained.value);
+    expect(both.weakestPlace).toBe("bowline");
+  });
+
+  it("over a tight pin is that of the bend", () => {
+    const tight = retainedStrength({ ...calm, ends: ["splice"], diameterRatio: 1 });
+    expect(tight.value).toBeCloseTo(bendStrength({ material: "polyester", diameterRatio: 1 }).value, 12);
+    expect(tight.weakestPlace).toBe("bend");
+  });
+
+  it("falls with use, and with water where the fibre minds it", () => {
+    const worn = (["new", "season", "worn"] as const).map((use) => retainedStrength({ ...calm, use }).value);
+    expect(worn).toEqual([...worn].sort((one, other) => other - one));
+    expect(retainedStrength({ ...calm, fibre: "polyamide", wet: true }).value).toBeCloseTo(0.875, 12);
+    expect(retainedStrength({ ...calm, wet: true }).value).toBe(1);
+  });
+
+  it("never grows with one more end or a tighter bend", () => {
+    fc.assert(
+      fc.property(fc.subarray(ends), fc.constantFrom(...ends), evenly(0.5, 30), (some, more, diameterRatio) => {
+        const before = retainedStrength({ ...calm, ends: some, diameterRatio });
+        expect(retainedStrength({ ...calm, ends: [...some, more], diameterRatio }).value).toBeLessThanOrEqual(
+          before.value,
+        );
+        expect(retainedStrength({ ...calm, ends: some, diameterRatio: diameterRatio / 1.5 }).value).toBeLessThanOrEqual(
+          before.value,
+        );
+        expect(before.low).toBeLessThanOrEqual(before.value);
+        expect(before.high).toBeGreaterThanOrEqual(before.value);
+      }),
+      { seed: 7 },
+    );
+  });
+});
