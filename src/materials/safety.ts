@@ -12,6 +12,15 @@ export const safetyFactors = {
     source: "cordage-institute-1401",
     place: "section 4: design factors from 5 to 12; 5 is the least of them",
   }),
+  /** Share of the safety factor that must still be there at the weak end of an estimated break load [-]. */
+  weakEndShare: coefficient({
+    value: 0.5,
+    unit: "1",
+    low: 0.4,
+    high: 0.6,
+    status: "from memory",
+    place: "the factor is there for a weak rope as well as for gusts and chafe; judged",
+  }),
 } as const;
 
 /** Force a metre of rope diameter that a bare hand holds in comfort [N/m]. */

@@ -4,6 +4,7 @@ import { compare } from "./compare.js";
 import { measuredTackles } from "./measured-tackles.js";
 import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
+import { strengthPractice, taperPractice } from "./rope-practice.js";
 import type { CheckResult, CheckSet, Topic } from "./row.js";
 import { sheaveExamples } from "./sheave-examples.js";
 import { ropeStrengthChecks } from "./strength-ropes.js";
@@ -49,6 +50,8 @@ const sets: readonly CheckSet[] = [
   strengthRuleChecks,
   ropeStrengthChecks,
   yarnChecks,
+  strengthPractice,
+  taperPractice,
   windAerodynamicsHomework,
   windAerospaceToolbox,
   windApparentTests,

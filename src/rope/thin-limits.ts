@@ -1,6 +1,6 @@
 import { fibres } from "../materials/fibres.js";
 import { practice } from "../materials/practice.js";
-import { grooveFilling, handComfort } from "../materials/safety.js";
+import { grooveFilling, handComfort, safetyFactors } from "../materials/safety.js";
 import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
 import { type Margins, type Outcome, outcomeOf } from "../quantity/verdict.js";
@@ -40,7 +40,7 @@ export interface LineLimit {
 /**
  * How a line stands against every limit of its job.
  *
- *     strength      η_s F_b / (SF · F_w)
+ *     strength      η_s F_b / (SF · F_w); at the weak end of the range half of SF is enough
  *     hand comfort  comfortable force a metre of diameter · d / T_hand
  *     stretch       allowed · EA / (ΔT · L)
  *     cleat         the nearer of d / thinnest and thickest / d
@@ -77,8 +77,8 @@ function strength(make: RopeMake, job: LineJob): LineLimit {
   const needed = within("safetyFactor", job.safetyFactor) * within("workingLoad", job.workingLoad, 1e-9);
   return limit(
     "strength",
-    { middle: left.value / needed, worst: left.low / needed },
-    `${fibres[make.fibre].name} of ${millimetres(make.diameter)} breaks at ${newtons(left)} at its weakest place (${retained.weakestPlace}); ` +
+    { middle: left.value / needed, worst: left.low / (safetyFactors.weakEndShare.value * needed) },
+    `${millimetres(make.diameter)} ${fibres[make.fibre].name} breaks at ${newtons(left)} (weakest: ${retained.weakestPlace}); ` +
       `${figures(job.workingLoad)} N with a safety factor of ${figures(job.safetyFactor)} ask for ${figures(needed)} N`,
   );
 }

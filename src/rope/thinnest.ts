@@ -74,26 +74,32 @@ export function howThin(kind: RopeKind, job: LineJob, sizes: readonly number[] =
  *
  * @param make  rope
  * @param job  loads [N], lengths [m], hardware
- * @param sizes  sizes that could be bought instead [m]
- * @returns verdict: the limit that is worst decides
+ * @param shop  sizes that could be bought instead [m], and other ropes to try where no size of this one passes
+ * @returns verdict: the limit that is worst decides. A line that fails is led to the nearest size without a failure, a
+ *   line in doubt to the nearest that holds.
  * @throws ValueError for an impossible job
  * Source: cordage-institute-1401, section 4, for the safety factor; each limit names its own.
  */
-export function thinVerdict(make: RopeMake, job: LineJob, sizes: readonly number[] = stockDiameters): Verdict {
-  const limits = lineLimits(make, job);
-  const worst = limits.reduce((one, other) => (isWorse(other, one) ? other : one));
+export function thinVerdict(
+  make: RopeMake,
+  job: LineJob,
+  shop: { readonly sizes?: readonly number[]; readonly others?: readonly RopeKind[] } = {},
+): Verdict {
+  const worst = lineLimits(make, job).reduce((one, other) => (isWorse(other, one) ? other : one));
   const subject = `${figures(1000 * make.diameter)} mm ${fibres[make.fibre].name}: ${worst.name}`;
   const { outcome, reason } = worst;
   if (outcome === "holds") return { subject, outcome, reason };
-  const holding = howThin(make, job, sizes).sizes.filter((size) => size.limits.every((one) => one.outcome === "holds"));
-  const passing = holding.length > 0 ? holding : howThin(make, job, sizes).sizes.filter((size) => size.passes);
-  const nearest = passing.sort((one, other) => distance(one.diameter, make) - distance(other.diameter, make))[0];
-  return {
-    subject,
-    outcome,
-    reason,
-    ...(nearest !== undefined && { change: `take ${figures(1000 * nearest.diameter)} mm` }),
-  };
+  const good = (size: SizeStanding) =>
+    outcome === "fails" ? size.passes : size.limits.every((limit) => limit.outcome === "holds");
+  for (const kind of [make, ...(shop.others ?? [])]) {
+    const [nearest] = howThin(kind, job, shop.sizes)
+      .sizes.filter(good)
+      .sort((one, other) => distance(one.diameter, make) - distance(other.diameter, make));
+    if (nearest === undefined) continue;
+    const other = kind === make ? "" : ` ${fibres[kind.fibre].name}`;
+    return { subject, outcome, reason, change: `take ${figures(1000 * nearest.diameter)} mm${other}` };
+  }
+  return { subject, outcome, reason };
 }
 
 const severity = { fails: 0, doubtful: 1, holds: 2 } as const;

@@ -82,15 +82,28 @@ describe("a line that would fail", () => {
     expect(verdict.outcome).toBe("fails");
     expect(verdict.reason).toMatch(/breaks at .* ask for 2000 N/u);
     const size = Number(/take ([\d.]+) mm/u.exec(verdict.change!)![1]) / 1000;
-    expect(thinVerdict({ ...kind, diameter: size }, job).outcome).toBe("holds");
+    expect(thinVerdict({ ...kind, diameter: size }, job).outcome).not.toBe("fails");
     const below = stockDiameters[stockDiameters.indexOf(size) - 1]!;
-    expect(thinVerdict({ ...kind, diameter: below }, job).outcome).not.toBe("holds");
+    expect(thinVerdict({ ...kind, diameter: below }, job).outcome).toBe("fails");
   });
 
   it("too thick for its cleat is told to go down", () => {
     const verdict = thinVerdict({ ...kind, diameter: 0.01 }, whole);
     expect(verdict.outcome).toBe("fails");
     expect(Number(/take ([\d.]+) mm/u.exec(verdict.change!)![1])).toBeLessThan(10);
+  });
+
+  it("that no size of its own fibre mends is led to another fibre, which passes", () => {
+    const trim: LineJob = {
+      ...job,
+      sheave: { diameter: 0.016, grooveWidth: 0.004 },
+      stretch: { length: 2.2, tensionChange: 200, allowed: 0.008 },
+    };
+    const polyester = { fibre: "polyester", construction: "doubleBraid", diameter: 0.003 } as const;
+    expect(thinVerdict(polyester, trim)).not.toHaveProperty("change");
+    const { change } = thinVerdict(polyester, trim, { others: [kind] });
+    const size = Number(/take ([\d.]+) mm HMPE/u.exec(change!)![1]) / 1000;
+    expect(thinVerdict({ ...kind, diameter: size }, trim).outcome).not.toBe("fails");
   });
 
   it("that holds needs no change", () => {

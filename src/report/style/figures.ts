@@ -21,6 +21,7 @@ thead th { min-width: 4rem; color: var(--quiet1); vertical-align: bottom; border
 tbody tr { border-bottom: 1px solid var(--grid); }
 tbody th { min-width: 7rem; }
 .number { text-align: right; white-space: nowrap; }
+thead th.number { white-space: normal; }
 .checks { width: 100%; }
 .checks th, .checks td { padding-right: 0.8rem; }
 .checks tbody th, .checks .where { min-width: 10rem; }
@@ -35,10 +36,10 @@ tbody th { min-width: 7rem; }
 .verdicts { margin: 1.2rem 0 1.4rem; max-width: 46rem; font: 0.9375rem/1.5 var(--sans); }
 .verdicts h3 { font-size: 0.9375rem; margin: 0 0 0.4rem; }
 .verdicts ul { list-style: none; margin: 0; padding: 0; max-width: none; border-top: 1px solid var(--grid); }
-.verdicts li { display: grid; grid-template-columns: 5rem minmax(0, 1fr); gap: 0 1rem; padding: 0.6rem 0; margin: 0; border-bottom: 1px solid var(--grid); }
+.verdicts li { display: grid; grid-template-columns: 5.2rem minmax(0, 1fr); gap: 0 1rem; padding: 0.6rem 0; margin: 0; border-bottom: 1px solid var(--grid); }
 .verdicts p { margin: 0.15rem 0 0; max-width: none; color: var(--quiet1); }
 .verdicts .change { color: var(--water); }
-.outcome { border-left: 4px solid var(--quiet2); padding-left: 0.6rem; font-weight: 600; }
+.outcome { white-space: nowrap; border-left: 4px solid var(--quiet2); padding-left: 0.6rem; font-weight: 600; }
 .doubtful .outcome { border-left: 4px double var(--rope); color: var(--rope); }
 .fails .outcome { border-left-color: var(--brick); color: var(--brick); }
 
@@ -68,6 +69,7 @@ tbody th { min-width: 7rem; }
 }
 
 @media (max-width: 44.99rem) {
+  .verdicts li { grid-template-columns: minmax(0, 1fr); gap: 0.25rem; }
   .chart, .picture .chart { min-height: 20rem; width: auto; margin: 0 -1.25rem 0 -0.75rem; }
   .checks thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .checks, .checks tbody, .checks tr, .checks th, .checks td, .checks caption { display: block; }
