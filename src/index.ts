@@ -55,6 +55,7 @@ export { blockLoad } from "./reeving/block-load.js";
 export { cheekContact } from "./reeving/cheek.js";
 // What does the hand feel at the end of the whole line?
 export { type EnergyBalance, energyBalance } from "./reeving/energy.js";
+export { type JoinedForces, joinedForces } from "./reeving/joined-lines.js";
 export { type HandForces, type Line, type LineState, type PreparedLine, prepareLine } from "./reeving/line.js";
 export { type Mechanism, mechanismOf } from "./reeving/mechanism.js";
 export { loadDependentFriction, powerLawPulledSide, powerLawYieldingSide } from "./reeving/power-law.js";

@@ -57,7 +57,8 @@ export interface PreparedLine {
   readonly velocityRatio: number;
   handForces(load: number): HandForces;
   state(load: number, direction: Direction): LineState;
-  runOutLoad(): number;
+  /** Least load at which the line goes out with a hand tension of `left` [N], by default none. */
+  runOutLoad(left?: number): number;
 }
 
 /**
@@ -75,7 +76,8 @@ export function prepareLine(line: Line): PreparedLine {
   refuseRepeats(line.stations);
   const passages = line.stations.map((station) => passageOf(station, line.rope));
   const velocityRatio = passages.reduce((product, passage) => product * passage.velocityRatio, 1);
-  const runOutLoad = () => passages.reduceRight((tension, passage) => passage.leastLoad(tension), 0);
+  const runOutLoad = (left = 0) =>
+    passages.reduceRight((tension, passage) => passage.leastLoad(tension), within("handTension", left));
   const handForce = (load: number, direction: Direction) =>
     passages.reduce(
       (tension, passage) => Math.max(0, passage.through(tension, direction)),
