@@ -104,18 +104,18 @@ export function chafeVerdict(lines: TouchingLines): Verdict {
   const side = (input: ChafeInput) => {
     const { value, low, high } = chafeRate(input);
     const spread = low === high ? "" : ` (${figures(low, 2)} to ${figures(high, 2)})`;
-    return `${rubbing[input.fibre].name} frays at ${figures(value, 2)}${spread}`;
+    return `${rubbing[input.fibre].name} ${figures(value, 2)}${spread}`;
   };
-  const limit = `up to ${figures(fraying.value, 2)} (${figures(fraying.low, 2)} to ${figures(fraying.high, 2)}) times stays smooth`;
+  const limit = `up to ${figures(fraying.value, 2)} (${figures(fraying.low, 2)} to ${figures(fraying.high, 2)}) stays smooth`;
   const verdict = {
     subject: `${rubbing[lines.first].name} running on ${rubbing[lines.second].name}`,
     outcome: outcome(lines),
-    reason: `${bothSides(lines).map(side).join(", ")} times the rate of polyester on polyester; ${limit}`,
+    reason: `fraying rate of ${bothSides(lines).map(side).join(", of ")}, where polyester on polyester has 1; ${limit}`,
   };
   const better = verdict.outcome === "holds" ? undefined : nearest(lines);
   if (better === undefined) return verdict;
   return {
     ...verdict,
-    change: `${rubbing[better.first].name} on ${rubbing[better.second].name}: ${figures(worstRate(better), 2)} times`,
+    change: `${rubbing[better.first].name} on ${rubbing[better.second].name}: fraying rate ${figures(worstRate(better), 2)}`,
   };
 }

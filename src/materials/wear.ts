@@ -125,8 +125,8 @@ function changeTo(from: WearInput, to: WearInput): string {
   if (to.tread !== from.tread) parts.push(`a ${treads[to.tread].name}`);
   const friction = ({ tread, cover }: WearInput) => figures(coverFriction(cover, treads[tread]).value, 2);
   return (
-    `${parts.join(" on ")}: wears at ${figures(wearRate(to).value, 2)} times, ` +
-    `with a friction of ${friction(to)} instead of ${friction(from)}`
+    `${parts.join(" on ")}: wear rate ${figures(wearRate(to).value, 2)}, ` +
+    `friction ${friction(to)} instead of ${friction(from)}`
   );
 }
 
@@ -148,8 +148,8 @@ export function wearVerdict(input: WearInput): Verdict {
     subject: `${coverName(input.cover)}, on a ${treads[input.tread].name}`,
     outcome: outcome(input),
     reason:
-      `wears at ${figures(wear.value, 2)}${range(wear)} times the rate of a smooth cover on toothed metal; ` +
-      `up to ${figures(limit.value, 2)}${range(limit)} times lasts`,
+      `wear rate ${figures(wear.value, 2)}${range(wear)}, where a smooth cover on toothed metal has 1; ` +
+      `up to ${figures(limit.value, 2)}${range(limit)} lasts`,
   };
   const better = verdict.outcome === "holds" ? undefined : nearest(input);
   return better === undefined ? verdict : { ...verdict, change: changeTo(input, better) };

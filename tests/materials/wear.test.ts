@@ -120,7 +120,7 @@ describe("the verdict on a cover and a tread", () => {
       const { outcome, change } = wearVerdict(input);
       expect(change === undefined).toBe(outcome === "holds");
     }
-    expect(wearVerdict({ tread: "toothed", cover: dry(8) }).change).toMatch(/^a 24-strand cover: wears at 1 times/u);
+    expect(wearVerdict({ tread: "toothed", cover: dry(8) }).change).toMatch(/^a 24-strand cover: wear rate 1,/u);
     expect(outcome("toothed", 24)).toBe("holds");
     expect(wearVerdict({ tread: "faceted", cover: dry(8) }).change).toMatch(/^a 16-strand cover/u);
     expect(outcome("faceted", 16)).toBe("holds");
