@@ -12,7 +12,7 @@ export interface Rubbing {
   readonly frailty: Coefficient;
 }
 
-const taught = "crossed fibres, moving; the upper end is the printed friction at rest";
+const taught = "crossed fibres, moving; the upper end is the printed friction at rest, the lower end is judged";
 
 function onItself(low: number, value: number, high: number): Coefficient {
   return coefficient({

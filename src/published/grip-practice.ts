@@ -1,7 +1,7 @@
 import { bearings } from "../materials/bearings.js";
 import { chafeRate, chafeVerdict } from "../materials/chafe.js";
 import { type Cover, type CoverFibre, coverFriction, type StrandCount } from "../materials/covers.js";
-import { fraying, type RubbingFibre, rubbing } from "../materials/rubbing.js";
+import { fraying } from "../materials/rubbing.js";
 import { stiffnessLaws } from "../materials/stiffness.js";
 import { type Surface, surfaces, type TreadName, treads } from "../materials/surfaces.js";
 import { wearVerdict } from "../materials/wear.js";
@@ -48,13 +48,6 @@ function strandsOnTeeth(): number {
 }
 
 const pairs = counts.flatMap((strands) => braids.map((fibre): Omit<Cover, "wet"> => ({ strands, fibre })));
-const fibres = Object.keys(rubbing) as RubbingFibre[];
-
-/** How many fibres fray fast on their own kind, aramid among them; no number when aramid is not. */
-function frayOnThemselves(): number {
-  const bad = fibres.filter((fibre) => chafeVerdict({ first: fibre, second: fibre }).outcome === "fails");
-  return bad.includes("aramid") ? bad.length : Number.NaN;
-}
 
 const block: Sheave = {
   kind: "sheave",
@@ -155,11 +148,11 @@ export const gripPractice: CheckSet = {
     ),
     practiceRow(
       "aramid-aramid",
-      "fibres of four that fray fast on their own kind: aramid alone",
-      "1",
-      "1",
+      "pairs of aramid running on aramid that are judged to fray fast",
+      "100",
+      "%",
       "aramid running on aramid frays fast",
-      frayOnThemselves,
+      () => share([{ first: "aramid", second: "aramid" } as const], (lines) => chafeVerdict(lines).outcome === "fails"),
     ),
     practiceRow(
       "polyester-beside",
