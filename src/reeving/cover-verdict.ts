@@ -16,7 +16,7 @@ export interface CoverDemands {
 }
 
 /** How a load stands against its limit, from the share of the limit that it uses. */
-function within(used: Band, limit: Band): Outcome {
+function against(used: Band, limit: Band): Outcome {
   const { value, high } = bandOf({ used, limit }, (one) => one.used / one.limit);
   return outcomeOf({ middle: 1 / value, worst: 1 / high });
 }
@@ -34,11 +34,11 @@ function judge(effect: CoverEffect, { handLimit, lightLoad }: CoverDemands): Ver
   const wear = wearVerdict(effect);
   const demands = [
     {
-      outcome: within(easing, handLimit),
+      outcome: against(easing, handLimit),
       reason: `asks the hand for ${range(easing)}, which can keep up ${range(handLimit)}`,
     },
     {
-      outcome: within(runOutLoad, lightLoad),
+      outcome: against(runOutLoad, lightLoad),
       reason: `runs out from ${range(runOutLoad)}, light air gives ${range(lightLoad)}`,
     },
     { outcome: wear.outcome, reason: wear.reason },
