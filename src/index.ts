@@ -11,10 +11,17 @@ export {
   coreDiameterShare,
 } from "./materials/constructions.js";
 export {
+  type ChafeInput,
+  chafeRate,
+  chafeVerdict,
+  type TouchingLines,
+} from "./materials/chafe.js";
+export {
   type Cover,
   type CoverFibre,
   type CoverFriction,
   coverFriction,
+  coverName,
   fibreFactors,
   type StrandCount,
   strandFactors,
@@ -26,10 +33,12 @@ export { fastening } from "./materials/lashing-shackle.js";
 export { practice } from "./materials/practice.js";
 export { grooveFilling, handComfort, safetyFactors } from "./materials/safety.js";
 export { splicing } from "./materials/splicing.js";
+export { fraying, type Rubbing, type RubbingFibre, rubbing } from "./materials/rubbing.js";
 export { type StiffnessLaw, stiffnessLaws } from "./materials/stiffness.js";
 export { strengthRules } from "./materials/strength-rules.js";
 export { type Surface, type SurfaceName, surfaces, type TreadName, treads } from "./materials/surfaces.js";
 export { voidsFilled, waterDensity } from "./materials/water.js";
+export { fibreWear, treadHarshness, type WearInput, wearRate, wearRule, wearVerdict } from "./materials/wear.js";
 // How is it shown in a notebook?
 export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
@@ -54,11 +63,14 @@ export { bendingLaw, type Stiffness, stiffnessOf } from "./reeving/bending.js";
 export { blockLoad } from "./reeving/block-load.js";
 export { cheekContact } from "./reeving/cheek.js";
 // What does the hand feel at the end of the whole line?
+export { type CoverEffect, type CoverTrial, coverEffects, type LineFriction } from "./reeving/cover-effect.js";
+export { type CoverDemands, coverVerdicts } from "./reeving/cover-verdict.js";
 export { type EnergyBalance, energyBalance } from "./reeving/energy.js";
 export { type JoinedForces, joinedForces } from "./reeving/joined-lines.js";
 export { type HandForces, type Line, type LineState, type PreparedLine, prepareLine } from "./reeving/line.js";
 export { type Mechanism, mechanismOf } from "./reeving/mechanism.js";
 export { loadDependentFriction, powerLawPulledSide, powerLawYieldingSide } from "./reeving/power-law.js";
+export { holdingWrap, type RatchetHold, type RatchetInput, ratchetHold } from "./reeving/ratchet-hold.js";
 export type { Body, Reeving, RopeRun, Station, Tackle } from "./reeving/reeving.js";
 // Which rules of thumb and closed forms is it compared with?
 export { efficiency, leadLineFactor, ratioFromPull, ratioFromRaiseLower, tenthRulePull } from "./reeving/rules.js";

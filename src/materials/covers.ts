@@ -70,3 +70,20 @@ export function coverFriction(cover: Cover, surface: Surface): CoverFriction {
   const inputs = Object.fromEntries(parts.map((part, index) => [index, part]));
   return { ...bandOf(inputs, (values) => Object.values(values).reduce((product, one) => product * one, 1)), parts };
 }
+
+const fibreWords: Readonly<Record<CoverFibre, string>> = {
+  polyester: "polyester",
+  aramidBlend: "aramid blend",
+  bareCore: "HMPE core",
+};
+
+/**
+ * Words for a cover, for tables and verdicts; a stripped core has no cover strands to count.
+ *
+ * @param cover  strands, fibre and state
+ * @returns text such as `8-strand aramid blend, wet`
+ * Source: common practice, words of the trade. Example: coverName({ strands: 8, fibre: "aramidBlend", wet: true }) → "8-strand aramid blend, wet"
+ */
+export function coverName({ strands, fibre, wet }: Cover): string {
+  return `${fibre === "bareCore" ? "stripped" : `${strands}-strand`} ${fibreWords[fibre]}, ${wet ? "wet" : "dry"}`;
+}

@@ -1,6 +1,8 @@
 import { apiTable } from "./api-table.js";
 import { capstanExamples } from "./capstan-examples.js";
 import { compare } from "./compare.js";
+import { gripHolds } from "./grip-holds.js";
+import { gripPractice } from "./grip-practice.js";
 import { measuredTackles } from "./measured-tackles.js";
 import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
@@ -52,6 +54,8 @@ const sets: readonly CheckSet[] = [
   yarnChecks,
   strengthPractice,
   taperPractice,
+  gripHolds,
+  gripPractice,
   windAerodynamicsHomework,
   windAerospaceToolbox,
   windApparentTests,

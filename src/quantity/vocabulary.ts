@@ -1,4 +1,5 @@
 import { angle, force, length, pure, type VocabularyEntry } from "./vocabulary-entry.js";
+import { gripQuantities } from "./vocabulary-grip.js";
 import { heatQuantities } from "./vocabulary-heat.js";
 import { ropeQuantities } from "./vocabulary-rope.js";
 import { windQuantities } from "./vocabulary-wind.js";
@@ -101,6 +102,7 @@ export const vocabulary = {
   },
 
   ...ropeQuantities,
+  ...gripQuantities,
   ...heatQuantities,
   ...windQuantities,
 } as const satisfies Record<string, VocabularyEntry>;
