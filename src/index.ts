@@ -5,17 +5,17 @@ export { type RopeUse, useFactors, wetStrength } from "./materials/ageing.js";
 export { type Bearing, bearings } from "./materials/bearings.js";
 export { type BendCurve, type BentMaterial, bendCurveOf, bendCurves } from "./materials/bend-strength.js";
 export {
-  type Construction,
-  type ConstructionName,
-  constructions,
-  coreDiameterShare,
-} from "./materials/constructions.js";
-export {
   type ChafeInput,
   chafeRate,
   chafeVerdict,
   type TouchingLines,
 } from "./materials/chafe.js";
+export {
+  type Construction,
+  type ConstructionName,
+  constructions,
+  coreDiameterShare,
+} from "./materials/constructions.js";
 export {
   type Cover,
   type CoverFibre,
@@ -31,9 +31,9 @@ export { type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
 export { fastening } from "./materials/lashing-shackle.js";
 export { practice } from "./materials/practice.js";
+export { fraying, type Rubbing, type RubbingFibre, rubbing } from "./materials/rubbing.js";
 export { grooveFilling, handComfort, safetyFactors } from "./materials/safety.js";
 export { splicing } from "./materials/splicing.js";
-export { fraying, type Rubbing, type RubbingFibre, rubbing } from "./materials/rubbing.js";
 export { type StiffnessLaw, stiffnessLaws } from "./materials/stiffness.js";
 export { strengthRules } from "./materials/strength-rules.js";
 export { type Surface, type SurfaceName, surfaces, type TreadName, treads } from "./materials/surfaces.js";
