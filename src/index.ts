@@ -86,6 +86,7 @@ export { bendStrength, leastBendRatio } from "./rope/bend-strength.js";
 // How strong, heavy and stretchy is a rope, and how thin may it get?
 export { breakLoad, ropeFromYarn, ropeStiffness } from "./rope/break-load.js";
 export { type Fastening, type Lashing, lashing, lashingRounds, shackle, shackleFor } from "./rope/lashing.js";
+export { type LineMass, lineMass, type RopeSegment } from "./rope/line-mass.js";
 export { carryingDiameter, type RopeMake, ropeLinearDensity } from "./rope/make.js";
 export { type RetainedStrength, retainedStrength, type Weakening } from "./rope/retained.js";
 export { squareRule, squareRuleSize, workingLoad } from "./rope/rules.js";

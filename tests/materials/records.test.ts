@@ -52,7 +52,7 @@ describe("coefficients of the materials", () => {
   });
 
   it.each(records)("%s has a real spread unless it is a reference", (_path, { low, high, place }) => {
-    if (place === "the reference") expect(low).toBe(high);
+    if (place.startsWith("the reference")) expect(low).toBe(high);
     else expect(high).toBeGreaterThan(low);
   });
 });

@@ -4,6 +4,7 @@ import { constructions } from "../../src/materials/constructions.js";
 import { type FibreName, fibres } from "../../src/materials/fibres.js";
 import { ValueError } from "../../src/quantity/errors.js";
 import { breakLoad, ropeStiffness } from "../../src/rope/break-load.js";
+import { lineMass } from "../../src/rope/line-mass.js";
 import { carryingDiameter, type RopeMake, ropeLinearDensity } from "../../src/rope/make.js";
 import { strippedCore } from "../../src/rope/taper.js";
 import { wetLinearDensity } from "../../src/rope/wet-mass.js";
@@ -65,6 +66,22 @@ describe("a rope by its make", () => {
     const gain = (make: RopeMake) => wetLinearDensity(make).value / ropeLinearDensity(make).value;
     for (const fibre of names) expect(gain(bare(0.005, fibre))).toBeGreaterThan(1);
     expect(gain(covered(0.005))).toBeGreaterThan(gain(bare(0.005)));
+  });
+
+  it("weighs the same in one piece or in two, and nothing where there is none", () => {
+    const make = covered(0.005);
+    const whole = lineMass([{ make, length: 10 }]);
+    const cut = lineMass([
+      { make, length: 4 },
+      { make, length: 6 },
+    ]);
+    for (const end of ["value", "low", "high"] as const) {
+      expect(cut.dry[end]).toBeCloseTo(whole.dry[end], 12);
+      expect(cut.wet[end]).toBeCloseTo(whole.wet[end], 12);
+    }
+    expect(whole.dry.value).toBeCloseTo(10 * ropeLinearDensity(make).value, 12);
+    expect(lineMass([]).wet).toEqual({ value: 0, low: 0, high: 0 });
+    expect(() => lineMass([{ make, length: 0 }])).toThrow(/length/u);
   });
 
   it("has a middle inside its range", () => {
