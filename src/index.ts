@@ -29,6 +29,7 @@ export {
 } from "./materials/covers.js";
 export { type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
+export { hauling, hoisting } from "./materials/hauling.js";
 export { fastening } from "./materials/lashing-shackle.js";
 export { practice } from "./materials/practice.js";
 export { fraying, type Rubbing, type RubbingFibre, rubbing } from "./materials/rubbing.js";
@@ -39,6 +40,32 @@ export { strengthRules } from "./materials/strength-rules.js";
 export { type Surface, type SurfaceName, surfaces, type TreadName, treads } from "./materials/surfaces.js";
 export { voidsFilled, waterDensity } from "./materials/water.js";
 export { fibreWear, treadHarshness, type WearInput, wearRate, wearRule, wearVerdict } from "./materials/wear.js";
+// How fast does it go up, come down, run out?
+export type { CoursePoint } from "./motion/course.js";
+export {
+  bestSpeedShare,
+  type HandLaw,
+  handPower,
+  hillForce,
+  holdTime,
+  meanForce,
+  type Pull,
+  type Strokes,
+} from "./motion/hill.js";
+export { type HaulInput, haul, type Motion, type Stall } from "./motion/hoist.js";
+export type { MotionEnergy } from "./motion/ledger.js";
+export type { MovingLine, MovingLoad, MovingRope } from "./motion/moving-line.js";
+export { letOut, type RunOutInput, slowingHand } from "./motion/run-out.js";
+export {
+  boatLengths,
+  type HalyardInput,
+  type HoistedSail,
+  halyardRope,
+  pressingForce,
+  sailComingDown,
+  sailGoingUp,
+} from "./motion/sail.js";
+export { meanSpeedBand, type TimeQuestion, type TimeTrial, timeBand, timeVerdict } from "./motion/time-verdict.js";
 // How is it shown in a notebook?
 export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";

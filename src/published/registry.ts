@@ -4,6 +4,8 @@ import { compare } from "./compare.js";
 import { gripHolds } from "./grip-holds.js";
 import { gripPractice } from "./grip-practice.js";
 import { measuredTackles } from "./measured-tackles.js";
+import { motionBodies } from "./motion-bodies.js";
+import { motionLimits } from "./motion-limits.js";
 import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
 import { strengthPractice, taperPractice } from "./rope-practice.js";
@@ -56,6 +58,8 @@ const sets: readonly CheckSet[] = [
   taperPractice,
   gripHolds,
   gripPractice,
+  motionBodies,
+  motionLimits,
   windAerodynamicsHomework,
   windAerospaceToolbox,
   windApparentTests,

@@ -1,6 +1,7 @@
 import { angle, force, length, pure, type VocabularyEntry } from "./vocabulary-entry.js";
 import { gripQuantities } from "./vocabulary-grip.js";
 import { heatQuantities } from "./vocabulary-heat.js";
+import { motionQuantities } from "./vocabulary-motion.js";
 import { ropeQuantities } from "./vocabulary-rope.js";
 import { windQuantities } from "./vocabulary-wind.js";
 
@@ -105,6 +106,7 @@ export const vocabulary = {
   ...gripQuantities,
   ...heatQuantities,
   ...windQuantities,
+  ...motionQuantities,
 } as const satisfies Record<string, VocabularyEntry>;
 
 /** Name of a quantity in the vocabulary. */

@@ -56,6 +56,8 @@ export interface HandForces {
 export interface PreparedLine {
   readonly velocityRatio: number;
   handForces(load: number): HandForces;
+  /** Hand force for one direction alone [N]; never below 0. */
+  handForce(load: number, direction: Direction): number;
   state(load: number, direction: Direction): LineState;
   /** Least load at which the line goes out with a hand tension of `left` [N], by default none. */
   runOutLoad(left?: number): number;
@@ -86,6 +88,7 @@ export function prepareLine(line: Line): PreparedLine {
   return {
     velocityRatio,
     runOutLoad,
+    handForce,
     state: (load, direction) => stateOf(passages, load, direction),
     handForces: (load) => {
       const hauling = handForce(load, "hauling");
