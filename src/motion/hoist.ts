@@ -45,8 +45,9 @@ export interface HaulInput {
   readonly tolerance?: number;
 }
 
-/** Hand speed below which a pull counts as stalled, over what the hand does with nothing to pull [-]. */
-const crawlSpeed = 0.01;
+/** Hand speed below which a pull counts as stalled [m/s], and the longest that one pull may last [s]: a choice of ours. */
+const crawlSpeed = 0.03;
+const longestPull = 20;
 
 const letGo: HandLaw = () => 0;
 
@@ -64,7 +65,7 @@ const letGo: HandLaw = () => 0;
  * @param tolerance  error allowed in a step [-], by default 1e-7
  * @returns time [s], way [m], stall with its reason, largest speed [m/s] and power [W], energy [J], points of the curve
  * @throws ValueError for numbers that cannot be
- * Valid for a line that is held between pulls by a cleat, a ratchet or the other hand.
+ * A pull slower than 3 cm/s, or longer than 20 s, counts as stalled. Valid for a line that is held between pulls by a cleat, a ratchet or the other hand.
  * Source: common practice, hand over hand; statics with inertia for the motion.
  */
 export function haul(input: HaulInput): Motion {
@@ -89,17 +90,15 @@ export function haul(input: HaulInput): Motion {
     const pulled = course.follow({
       ...common,
       hand,
-      lasting: stroke === undefined ? left : Math.min(left, 20),
+      lasting: stroke === undefined ? left : Math.min(left, longestPull),
       crawl: crawlSpeed,
       ...(stroke !== undefined && { stroke }),
     });
     if (pulled === "there") break;
     if (pulled !== "stroke") {
       course.rest(0, hand(0));
-      stall =
-        pulled === "time"
-          ? "it was not there in the time allowed"
-          : `a pull of ${figures(hand(0))} N does not move it on`;
+      const late = pulled === "time" && (stroke === undefined || left <= longestPull);
+      stall = late ? "it was not there in the time allowed" : `a pull of ${figures(hand(0))} N hardly moves it on`;
       break;
     }
     const begun = course.time;

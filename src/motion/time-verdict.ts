@@ -92,6 +92,8 @@ export function timeVerdict(asked: TimeQuestion): Verdict {
 
 /** A time with its range in words. */
 function seconds({ value, low, high }: Band): string {
-  const end = Number.isFinite(high) ? `to ${figures(high, 2)} s` : "or not at all";
-  return `${figures(value, 2)} s (${figures(low, 2)} ${end})`;
+  const range = Number.isFinite(high)
+    ? `${figures(low, 2)} to ${figures(high, 2)} s`
+    : `${figures(low, 2)} s, or not at all`;
+  return `${figures(value, 2)} s (${range})`;
 }

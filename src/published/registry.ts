@@ -6,6 +6,7 @@ import { gripPractice } from "./grip-practice.js";
 import { measuredTackles } from "./measured-tackles.js";
 import { motionBodies } from "./motion-bodies.js";
 import { motionLimits } from "./motion-limits.js";
+import { motionPractice } from "./motion-practice.js";
 import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
 import { strengthPractice, taperPractice } from "./rope-practice.js";
@@ -60,6 +61,7 @@ const sets: readonly CheckSet[] = [
   gripPractice,
   motionBodies,
   motionLimits,
+  motionPractice,
   windAerodynamicsHomework,
   windAerospaceToolbox,
   windApparentTests,
