@@ -6,6 +6,8 @@ import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
 import type { CheckResult, CheckSet, Topic } from "./row.js";
 import { sheaveExamples } from "./sheave-examples.js";
+import { sizeLosses } from "./size-losses.js";
+import { sizeRules } from "./size-rules.js";
 import { tenthRule } from "./tenth-rule.js";
 import { windAerodynamicsHomework } from "./wind-aerodynamics-homework.js";
 import { windAerospaceToolbox } from "./wind-aerospace-toolbox.js";
@@ -67,6 +69,8 @@ const sets: readonly CheckSet[] = [
   windStandardAtmosphere,
   windStatics,
   windTurbulenceProgram,
+  sizeRules,
+  sizeLosses,
 ];
 
 /**

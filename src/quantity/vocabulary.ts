@@ -1,6 +1,7 @@
 import { angle, force, length, pure, type VocabularyEntry } from "./vocabulary-entry.js";
 import { heatQuantities } from "./vocabulary-heat.js";
 import { ropeQuantities } from "./vocabulary-rope.js";
+import { sizeQuantities } from "./vocabulary-size.js";
 import { windQuantities } from "./vocabulary-wind.js";
 
 /**
@@ -103,6 +104,7 @@ export const vocabulary = {
   ...ropeQuantities,
   ...heatQuantities,
   ...windQuantities,
+  ...sizeQuantities,
 } as const satisfies Record<string, VocabularyEntry>;
 
 /** Name of a quantity in the vocabulary. */

@@ -1,0 +1,140 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { bearings } from "../../src/materials/bearings.js";
+import { blockLosses } from "../../src/materials/block-losses.js";
+import { practice } from "../../src/materials/practice.js";
+import { stiffnessLaws } from "../../src/materials/stiffness.js";
+import { surfaces } from "../../src/materials/surfaces.js";
+import { ReevingError, ValueError } from "../../src/quantity/errors.js";
+import { stiffnessOf } from "../../src/reeving/bending.js";
+import { prepareLine } from "../../src/reeving/line.js";
+import {
+  equalLossLoad,
+  type RingOrSheave,
+  ringAgainstBlock,
+  ringEnoughAngle,
+} from "../../src/reeving/ring-or-sheave.js";
+import { sharedLead } from "../../src/reeving/shared-lead.js";
+import { capstanRatio } from "../../src/reeving/sliding.js";
+import type { Ring } from "../../src/reeving/station.js";
+import { limp, num, seed } from "./builders.js";
+
+const nothing = { value: 0, low: 0, high: 0 };
+const steady = { value: 1, low: 1, high: 1 };
+const pair: RingOrSheave = {
+  ropeDiameter: 0.006,
+  stiffness: stiffnessLaws.braidedCover,
+  bearing: bearings.ball,
+  drag: blockLosses.ballDrag,
+  ringDiameter: 0.014,
+  surface: surfaces.anodised,
+  ringExponent: blockLosses.ringExponent,
+  referenceTension: blockLosses.ringReferenceTension,
+  sheaveDiameter: 0.029,
+};
+
+describe("a ring against a block", () => {
+  it("costs the same nothing at no angle, but for the drag of the block", () => {
+    const { ring, block } = ringAgainstBlock(pair, { load: 200, wrapAngle: 0 });
+    expect(ring.value).toBe(0);
+    expect(block.value).toBeCloseTo(blockLosses.ballDrag.value, 12);
+  });
+
+  it("slides by the capstan law when its friction does not fall with load", () => {
+    const limpRing: RingOrSheave = {
+      ...pair,
+      ringExponent: steady,
+      stiffness: {
+        name: "limp",
+        tensionTerm: { ...stiffnessLaws.braidedCover.tensionTerm, value: 0, low: 0, high: 0 },
+        constantTerm: { ...stiffnessLaws.braidedCover.constantTerm, value: 0, low: 0, high: 0 },
+        diameterTerm: { ...stiffnessLaws.braidedCover.diameterTerm, value: 0, low: 0, high: 0 },
+      },
+    };
+    const { ring } = ringAgainstBlock(limpRing, { load: 100, wrapAngle: 2 });
+    const frictionCoefficient = surfaces.anodised.friction.value;
+    expect(ring.value).toBeCloseTo(100 * (capstanRatio({ frictionCoefficient, wrapAngle: 2 }) - 1), 9);
+  });
+
+  it("costs a larger share of a light load than of a heavy one", () => {
+    const share = (load: number) => ringAgainstBlock(pair, { load, wrapAngle: 1.5 }).ring.value / load;
+    fc.assert(
+      fc.property(num(1, 800), num(1.1, 3), (load, times) => {
+        expect(share(times * load)).toBeLessThan(share(load));
+      }),
+      seed,
+    );
+  });
+
+  it("reports the difference as ring less block", () => {
+    const { ring, block, difference } = ringAgainstBlock(pair, { load: 150, wrapAngle: 1 });
+    expect(difference.value).toBeCloseTo(ring.value - block.value, 12);
+    expect(difference.low).toBeLessThan(difference.value);
+  });
+
+  it("is enough up to the angle at which it costs the allowed share more", () => {
+    fc.assert(
+      fc.property(num(5, 800), num(0.05, 0.2), (load, share) => {
+        const wrapAngle = ringEnoughAngle(pair, load, share);
+        if (wrapAngle === 0 || wrapAngle === Math.PI) return;
+        const { difference } = ringAgainstBlock(pair, { load, wrapAngle });
+        expect(difference.value / (share * load)).toBeCloseTo(1, 6);
+      }),
+      seed,
+    );
+    expect(ringEnoughAngle(pair, 300, 1)).toBe(Math.PI);
+    expect(ringEnoughAngle(pair, 300, 0.1)).toBeGreaterThan(ringEnoughAngle(pair, 10, 0.1));
+  });
+
+  it("meets a block with a small sheave on a plain pin at one load, and says so when there is none", () => {
+    const worn: RingOrSheave = { ...pair, bearing: bearings.plain, sheaveDiameter: 0.012, ringDiameter: 0.04 };
+    const load = equalLossLoad(worn, 0.5, [1, 5000])!;
+    const { difference } = ringAgainstBlock(worn, { load, wrapAngle: 0.5 });
+    expect(Math.abs(difference.value)).toBeLessThan(1e-6 * load);
+    expect(equalLossLoad({ ...pair, drag: nothing }, Math.PI, [1, 500])).toBeUndefined();
+    expect(() => equalLossLoad(pair, 1, [10, 10])).toThrow(ReevingError);
+    expect(() => ringAgainstBlock(pair, { load: -1, wrapAngle: 1 })).toThrow(ValueError);
+  });
+});
+
+const ring: Ring = { kind: "ring", name: "lead", diameter: 0.014, wrapAngle: 1.5, frictionCoefficient: 0.1 };
+const rope = { diameter: 0.006, stiffness: stiffnessOf(stiffnessLaws.braidedCover) };
+
+describe("lines that share a ring", () => {
+  it("in the middle cost what a ring of that many lines costs", () => {
+    for (const lines of [2, 3, 4]) {
+      const { shared, alone, flags } = sharedLead({ ring, rope, lines, load: 100 });
+      const line = prepareLine({ rope, stations: [{ ...ring, lines }] }).handForces(100);
+      expect(shared.hauling.value).toBeCloseTo(line.hauling, 12);
+      expect(shared.easing.value).toBeCloseTo(line.easing, 12);
+      expect(alone.hauling).toBeLessThan(shared.hauling.low);
+      expect(alone.easing).toBeGreaterThan(shared.easing.high);
+      expect(flags.join()).toMatch(/chafe/u);
+    }
+  });
+
+  it("have the range of the factor: exactly so for a limp rope", () => {
+    const { alone, shared, saved } = sharedLead({ ring, rope: limp, lines: 2, load: 100 });
+    const growth = Math.log(alone.hauling / 100);
+    const { low, high } = practice.sharedLeadFactor;
+    expect(Math.log(shared.hauling.low / 100)).toBeCloseTo(low * growth, 12);
+    expect(Math.log(shared.hauling.high / 100)).toBeCloseTo(high * growth, 12);
+    expect(saved.value).toBeCloseTo(shared.hauling.value - alone.hauling, 12);
+  });
+
+  it("run out later, friction falling with load or not", () => {
+    const tail = { kind: "measured", name: "tail", tensionRatio: 1, drag: 2 } as const;
+    for (const own of [ring, { ...ring, loadDependence: { exponent: 0.75, referenceTension: 735 } }]) {
+      const { alone, shared } = sharedLead({ ring: own, rope, towardsHand: [tail], lines: 3, load: 20 });
+      expect(shared.runOutLoad.low).toBeGreaterThan(alone.runOutLoad);
+      expect(shared.runOutLoad.value).toBeGreaterThan(shared.runOutLoad.low);
+      expect(shared.runOutLoad.high).toBeGreaterThan(shared.runOutLoad.value);
+    }
+  });
+
+  it("may hold the load altogether: the easing force is then nothing", () => {
+    const { shared } = sharedLead({ ring: { ...ring, drag: 5 }, rope, lines: 2, load: 4 });
+    expect(shared.easing).toEqual({ value: 0, low: 0, high: 0 });
+    expect(() => sharedLead({ ring, rope, lines: 9, load: 1 })).toThrow(ValueError);
+  });
+});
