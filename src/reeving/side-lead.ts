@@ -29,7 +29,7 @@ export interface SideLeadInput {
  * @returns extra pull with its range [N]
  * @throws ValueError outside these ranges
  * Valid for a block that cannot turn into the line; one on a swivel or soft strop does.
- * Source: bevan-machines, eq. 6.36; the friction comes from memory. Example: sideLeadLoss({ tension: 300, leadAngle: 0.1, sideFriction: { value: 0.2, low: 0.2, high: 0.2 }, sheaveDiameter: 0.04, ropeDiameter: 0.006, innerShare: 0.2 }).value → 3.589
+ * Source: bevan-machines, eq. 6.36; the friction comes from memory. Example: sideLeadLoss({ tension: 300, leadAngle: 0.1, sideFriction: { value: 0.2, low: 0.2, high: 0.2 }, sheaveDiameter: 0.04, ropeDiameter: 0.006, innerShare: 0.2 }).value → 3.588
  */
 export function sideLeadLoss(input: SideLeadInput): Band {
   const axialForce = within("tension", input.tension) * Math.sin(within("leadAngle", input.leadAngle));

@@ -93,7 +93,7 @@ export interface BlockLossInput extends Running, SheaveSize {
  * @param grooveWidth  [m]; wide enough when absent
  * @returns extra pull with its range [N]
  * @throws ValueError for an impossible size, angle or load
- * Source: britannica-1911 for bending, donzelli-1999 for bearings; cheeks from memory. Example: blockLoss({ sheaveDiameter: 0.04, ropeDiameter: 0.006, stiffness: stiffnessLaws.braidedCover, bearing: bearings.ball, drag: { value: 0, low: 0, high: 0 }, wrapAngle: Math.PI, load: 300 }).value → 17.25
+ * Source: britannica-1911 for bending, donzelli-1999 for bearings; cheeks from memory. Example: blockLoss({ sheaveDiameter: 0.04, ropeDiameter: 0.006, stiffness: stiffnessLaws.braidedCover, bearing: bearings.ball, drag: { value: 0, low: 0, high: 0 }, wrapAngle: Math.PI, load: 300 }).value → 17.17
  */
 export function blockLoss(input: BlockLossInput): Band {
   const { ropeDiameter, grooveWidth, wrapAngle } = input;

@@ -349,11 +349,6 @@ export const bibliography = {
     address: "https://constructionmanuals.tpub.com/14251/css/Block-to-Line-Ratio-151.htm",
     seen: "read",
   },
-  "edinburgh-blocks": {
-    title: "Edinburgh Encyclopaedia: Block",
-    address: "http://gluedideas.com/content-collection/edinburgh-encyclopedia/Block_P4.html",
-    seen: "read",
-  },
   "cordage-institute": {
     title: "CI 1201 and CI 1401: sheaves for fibre rope",
     author: "Cordage Institute",
