@@ -74,8 +74,9 @@ export {
 } from "./reeving/ring-or-sheave.js";
 // Which rules of thumb and closed forms is it compared with?
 export { efficiency, leadLineFactor, ratioFromPull, ratioFromRaiseLower, tenthRulePull } from "./reeving/rules.js";
+export type { RunningRing } from "./reeving/running-ring.js";
 export { type FactorName, type Factors, scaledLine } from "./reeving/scaled.js";
-export { type SharedLead, type SharedLeadForces, sharedLead } from "./reeving/shared-lead.js";
+export { type LeadForces, type SharedLead, type SharedLeadForces, sharedLead } from "./reeving/shared-lead.js";
 export { type PairWraps, sheaveWraps } from "./reeving/sheave-wraps.js";
 export { sideLeadLoss } from "./reeving/side-lead.js";
 export { handForcesOfSize, type SizedForces, type SizedLine, type SizeStep, sizeSteps } from "./reeving/size-gain.js";

@@ -49,6 +49,8 @@ export const blockLosses = {
     source: "delaney-2022",
     place: "75 kg in the tests behind the surfaces; spread judged, for thinner rope presses harder",
   }),
+  /** Least difference in pull that a hand tells, over the pull [-]. */
+  feltShare: remembered(0.06, 0.1, 0.15, "1", "about a tenth; pulls compared blindfold would narrow it"),
   /** Friction of a sheave's side on its cheek [-]. */
   sideFriction: remembered(0.1, 0.2, 0.35, "1", "plastic sheave on a plastic or metal cheek"),
 } as const satisfies Record<string, Coefficient>;

@@ -1,22 +1,14 @@
-import type { Surface } from "../materials/surfaces.js";
 import { ReevingError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
 import { type Band, bandOf } from "../sources/band.js";
 import { prepareLine } from "./line.js";
 import type { Station } from "./reeving.js";
+import { type RingValues, type RunningRing, ringOf, ringRanges } from "./running-ring.js";
 import { type Running, type RunningValues, rangesOf, sized } from "./sized-block.js";
-import type { Ring, Rope } from "./station.js";
+import type { Rope } from "./station.js";
 
-/** A ring and a block that could do the same job. */
-export interface RingOrSheave extends Running {
-  /** Diameter round which the ring bends the rope [m]. */
-  readonly ringDiameter: number;
-  /** What the rope slides on. */
-  readonly surface: Surface;
-  /** Exponent n of F ∝ N^n on the ring, with its range [-]. */
-  readonly ringExponent: Band;
-  /** Tension at which the friction of the surface holds, with its range [N]. */
-  readonly referenceTension: Band;
+/** A ring and a block that could do the same job, on one rope. */
+export interface RingOrSheave extends Running, RunningRing {
   /** Sheave of the block, groove bottom [m]. */
   readonly sheaveDiameter: number;
 }
@@ -37,19 +29,7 @@ export interface BothLosses {
   readonly difference: Band;
 }
 
-type Values = RunningValues & Record<"friction" | "exponent" | "referenceTension", number>;
-
-/** The ring as a station; its sliding friction falls with load unless the exponent is 1. */
-function ringOf(pair: RingOrSheave, wrapAngle: number, { friction, exponent, referenceTension }: Values): Ring {
-  const ring: Ring = {
-    kind: "ring",
-    name: "ring",
-    diameter: pair.ringDiameter,
-    wrapAngle,
-    frictionCoefficient: friction,
-  };
-  return exponent === 1 ? ring : { ...ring, loadDependence: { exponent, referenceTension } };
-}
+type Values = RunningValues & RingValues;
 
 function extra(rope: Rope, turn: Station, load: number): number {
   return prepareLine({ rope, stations: [turn] }).handForces(load).hauling - load;
@@ -57,13 +37,10 @@ function extra(rope: Rope, turn: Station, load: number): number {
 
 function lossesAt(pair: RingOrSheave, { load, wrapAngle }: Duty, values: Values): { ring: number; block: number } {
   const { rope, sheave } = sized(pair, { sheaveDiameter: pair.sheaveDiameter, wrapAngle }, values);
-  return { ring: extra(rope, ringOf(pair, wrapAngle, values), load), block: extra(rope, sheave, load) };
+  return { ring: extra(rope, ringOf(pair, wrapAngle, values).ring, load), block: extra(rope, sheave, load) };
 }
 
-function allRanges(pair: RingOrSheave): Record<keyof Values, Band> {
-  const { surface, ringExponent, referenceTension } = pair;
-  return { ...rangesOf(pair), friction: surface.friction, exponent: ringExponent, referenceTension };
-}
+const allRanges = (pair: RingOrSheave): Record<keyof Values, Band> => ({ ...rangesOf(pair), ...ringRanges(pair) });
 
 /**
  * What a ring and a block cost while hauling the same rope round the same angle.
