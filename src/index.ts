@@ -26,6 +26,7 @@ export { answer, checks, coefficients, figure, question, result, show, table, ve
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
 // Does it agree with what is published?
 export { compare } from "./published/compare.js";
+export { type MeasuredSheave, measuredSheaves } from "./published/measured-sheaves.js";
 export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
 export { publishedChecks } from "./published/registry.js";
 export type { CheckResult, CheckRow, Topic } from "./published/row.js";

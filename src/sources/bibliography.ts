@@ -380,6 +380,12 @@ export const bibliography = {
     author: "U. C. Jindal",
     seen: "read on a secondary page",
   },
+  "stockman-tests": {
+    title: "Pulleys and rings for thin cord (personal test page)",
+    author: "H. W. Stockman",
+    address: "https://hwstock.org/rope/binerpulley",
+    seen: "read",
+  },
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */
