@@ -66,33 +66,35 @@ export function ringAgainstBlock(pair: RingOrSheave, duty: Duty): BothLosses {
   };
 }
 
-/** Values of the middle of every range. */
-function middles(pair: RingOrSheave): Values {
-  const ranges = allRanges(pair);
-  return Object.fromEntries(Object.entries(ranges).map(([name, { value }]) => [name, value])) as Values;
-}
-
 /**
  * Largest angle at which a ring costs hardly more than the block: the hand would not tell them apart.
  *
  *     ΔT_ring(θ) − ΔT_block(θ) ≤ share · T, solved for θ up to half a turn
  *
- * @param pair  ring, block, rope [m, N]; middle values are used
+ * @param pair  ring, block, rope, with ranges [m, N]
  * @param load  T [N], above 0
- * @param share  how much more of the load may be lost [-], 0 to 1
- * @returns wrap angle [rad]: 0 when the ring costs too much at any angle, π when it never does
+ * @param share  how much more of the load may be lost, with its range [-], 0 to 1
+ * @returns wrap angle with its range [rad]: π when the ring never costs too much
  * @throws ValueError for an impossible size or load
  * Source: statics, the two losses compared.
  */
-export function ringEnoughAngle(pair: RingOrSheave, load: number, share: number): number {
-  const allowed = within("share", share) * within("loadTension", load, 1e-6);
-  const values = middles(pair);
-  const enough = (wrapAngle: number) => {
-    const { ring, block } = lossesAt(pair, { load, wrapAngle }, values);
-    return ring - block <= allowed;
-  };
-  if (enough(Math.PI)) return Math.PI;
-  return edge(0, Math.PI, enough);
+export function ringEnoughAngle(pair: RingOrSheave, load: number, share: Band): Band {
+  within("loadTension", load, 1e-6);
+  within("share", share.low);
+  within("share", share.high);
+  return bandOf({ ...allRanges(pair), share }, (values) => {
+    const enough = (wrapAngle: number) => {
+      const { ring, block } = lossesAt(pair, { load, wrapAngle }, values);
+      return ring - block <= values.share * load;
+    };
+    return enough(Math.PI) ? Math.PI : edge(0, Math.PI, enough);
+  });
+}
+
+/** Values of the middle of every range. */
+function middles(pair: RingOrSheave): Values {
+  const ranges = allRanges(pair);
+  return Object.fromEntries(Object.entries(ranges).map(([name, { value }]) => [name, value])) as Values;
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { BentMaterial } from "../materials/bend-strength.js";
 import { blockRules, type SheaveRule, sheaveRules } from "../materials/block-rules.js";
 import type { Fitting } from "../materials/block-sizes.js";
+import { fibres } from "../materials/fibres.js";
 import { practice } from "../materials/practice.js";
 import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
@@ -44,6 +45,12 @@ function larger({ block, blocks }: RopeOnBlock): Fitting[] {
   return blocks.filter(({ diameter }) => diameter > block.diameter).sort((a, b) => a.diameter - b.diameter);
 }
 
+/** All other blocks, nearest in size first. */
+function otherBlocks({ block, blocks }: RopeOnBlock): Fitting[] {
+  const away = ({ diameter }: Fitting) => Math.abs(diameter - block.diameter);
+  return blocks.filter(({ name }) => name !== block.name).sort((a, b) => away(a) - away(b));
+}
+
 /** Ropes of another size, nearest first. */
 function otherRopes({ ropeDiameter, ropeDiameters }: RopeOnBlock): number[] {
   const away = (d: number) => Math.abs(d - ropeDiameter);
@@ -80,10 +87,20 @@ export function bendVerdict(
     `the sheave is ${figures(found, 2)} rope diameters, the rule asks for ${figures(wanted.value, 2)}` +
     (wanted.low === wanted.high ? "" : ` (${figures(wanted.low, 2)} to ${figures(wanted.high, 2)})`) +
     `; about ${percent(left.value)} % of the strength is left at the bend (${percent(left.low)} to ${percent(left.high)} %)`;
-  return verdictOf(`${mm(ropeDiameter)} line on the ${block.name}`, reason, margins(block.diameter, ropeDiameter), [
-    larger(input).map(({ name, diameter }) => ({ words: `the ${name}`, margins: margins(diameter, ropeDiameter) })),
-    otherRopes(input).map((rope) => ({ words: `${mm(rope)} line`, margins: margins(block.diameter, rope) })),
-  ]);
+  return verdictOf(
+    `${mm(ropeDiameter)} ${wordsOf(material)} on the ${block.name}`,
+    reason,
+    margins(block.diameter, ropeDiameter),
+    [
+      larger(input).map(({ name, diameter }) => ({ words: `the ${name}`, margins: margins(diameter, ropeDiameter) })),
+      otherRopes(input).map((rope) => ({ words: `${mm(rope)} line`, margins: margins(block.diameter, rope) })),
+    ],
+  );
+}
+
+/** Name of a rope by what carries its load. */
+function wordsOf(material: BentMaterial): string {
+  return material === "wire" ? "wire" : `${fibres[material].name.split(",")[0]} line`;
 }
 
 /** How a rope fits a groove: over 1 fits. */
@@ -114,7 +131,7 @@ function least(margins: readonly Margins[]): Margins {
  *     1.10 ≤ b/d ≤ about 2.2,   d ≥ about 2 gaps between sheave and cheek
  *
  * @param input  rope [m], block, and what could be taken instead
- * @returns verdict; the change is the next block up, or the nearest rope, that fits over the whole range of the limits
+ * @returns verdict; the change is the block nearest in size, or the nearest rope, that fits over the whole range of the limits
  * @throws ValueError for impossible sizes
  * Source: common practice for 1.10; the other limits come from memory.
  */
@@ -135,8 +152,8 @@ export function grooveVerdict(input: RopeOnBlock): Verdict {
     outcomeOf(margins) === "holds" ? `${width}: it fits` : worst,
     margins,
     [
-      larger(input)
-        .filter(({ grooveWidth }) => grooveWidth / ropeDiameter <= 20)
+      otherBlocks(input)
+        .filter(({ grooveWidth }) => grooveWidth / ropeDiameter >= 0.5 && grooveWidth / ropeDiameter <= 20)
         .map(({ name, grooveWidth }) => ({ words: `the ${name}`, margins: marginsOf(ropeDiameter, grooveWidth) })),
       otherRopes(input)
         .filter((rope) => block.grooveWidth / rope >= 0.5)

@@ -72,16 +72,19 @@ describe("a ring against a block", () => {
 
   it("is enough up to the angle at which it costs the allowed share more", () => {
     fc.assert(
-      fc.property(num(5, 800), num(0.05, 0.2), (load, share) => {
-        const wrapAngle = ringEnoughAngle(pair, load, share);
-        if (wrapAngle === 0 || wrapAngle === Math.PI) return;
+      fc.property(num(5, 800), num(0.05, 0.2), (load, value) => {
+        const { value: wrapAngle, low, high } = ringEnoughAngle(pair, load, { value, low: value, high: value });
+        expect(low < wrapAngle && wrapAngle < high).toBe(true);
         const { difference } = ringAgainstBlock(pair, { load, wrapAngle });
-        expect(difference.value / (share * load)).toBeCloseTo(1, 6);
+        expect(difference.value / (value * load)).toBeCloseTo(1, 6);
       }),
-      seed,
+      { ...seed, numRuns: 40 },
     );
-    expect(ringEnoughAngle(pair, 300, 1)).toBe(Math.PI);
-    expect(ringEnoughAngle(pair, 300, 0.1)).toBeGreaterThan(ringEnoughAngle(pair, 10, 0.1));
+    const all = { value: 1, low: 1, high: 1 };
+    expect(ringEnoughAngle(pair, 300, all).value).toBe(Math.PI);
+    const tenth = { value: 0.1, low: 0.06, high: 0.15 };
+    expect(ringEnoughAngle(pair, 300, tenth).value).toBeGreaterThan(ringEnoughAngle(pair, 10, tenth).value);
+    expect(() => ringEnoughAngle(pair, 300, { value: 1, low: 1, high: 2 })).toThrow(ValueError);
   });
 
   it("meets a block with a small sheave on a plain pin at one load, and says so when there is none", () => {

@@ -30,7 +30,7 @@ describe("whether the bend is too tight", () => {
     expect(bend(5, "57 mm block").outcome).toBe("holds");
     expect(bend(5, "40 mm block").outcome).toBe("doubtful");
     expect(bend(4, "40 mm block")).toEqual({
-      subject: "4 mm line on the 40 mm block",
+      subject: "4 mm HMPE line on the 40 mm block",
       outcome: "holds",
       reason: expect.stringContaining("10 rope diameters"),
     });
@@ -62,7 +62,9 @@ describe("whether the groove fits", () => {
     const verdict = grooveVerdict(on(3, "57 mm block"));
     expect(verdict.outcome).toBe("fails");
     expect(verdict.reason).toMatch(/lies flat/u);
-    expect(verdict.change).toMatch(/8 mm line/u);
+    expect(verdict.change).toBe("8 mm line");
+    expect(grooveVerdict(on(4, "57 mm block")).change).toBe("the 20 mm block, or 8 mm line");
+    expect(grooveVerdict(on(4, "20 mm block")).outcome).toBe("holds");
   });
 
   it("sees a rope that can be drawn in beside the sheave", () => {
