@@ -4,6 +4,11 @@ export { type RopeUse, useFactors, wetStrength } from "./materials/ageing.js";
 // What ropes, covers, surfaces and bearings are like
 export { type Bearing, bearings } from "./materials/bearings.js";
 export { type BendCurve, type BentMaterial, bendCurveOf, bendCurves } from "./materials/bend-strength.js";
+// What ropes, covers, surfaces and bearings are like
+// How large are blocks, what do they weigh, what do rules ask for?
+export { blockLosses } from "./materials/block-losses.js";
+export { blockRules, type SheaveRule, sheaveRules, stockShells } from "./materials/block-rules.js";
+export { demoBlocks, demoRings, type Fitting, type MassLaw, massLaws } from "./materials/block-sizes.js";
 export {
   type ChafeInput,
   chafeRate,
@@ -44,6 +49,7 @@ export { answer, checks, coefficients, figure, question, result, show, table, ve
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
 // Does it agree with what is published?
 export { compare } from "./published/compare.js";
+export { type MeasuredSheave, measuredSheaves } from "./published/measured-sheaves.js";
 export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
 export { publishedChecks } from "./published/registry.js";
 export type { CheckResult, CheckRow, Topic } from "./published/row.js";
@@ -59,22 +65,57 @@ export { apparentFriction, splitTwoAngles } from "./reeving/apparent-friction.js
 // And in a million cases at once?
 export { type BatchCases, type BatchResult, type BatchSolver, compileBatch } from "./reeving/batch.js";
 export { bearingRatio } from "./reeving/bearing.js";
+// Where does a bigger block pay, and where is a ring enough?
+export { collarMoment, frictionOfMoment, sealDrag } from "./reeving/bearing-moments.js";
 export { bendingLaw, type Stiffness, stiffnessOf } from "./reeving/bending.js";
+export {
+  type Groove,
+  leastBendRadius,
+  leastGroove,
+  leastSheave,
+  nextInStock,
+  pitchDiameter,
+  sheaveByCircumference,
+  shellLength,
+} from "./reeving/block-geometry.js";
 export { blockLoad } from "./reeving/block-load.js";
+export { blockMass } from "./reeving/block-mass.js";
 export { cheekContact } from "./reeving/cheek.js";
 // What does the hand feel at the end of the whole line?
 export { type CoverEffect, type CoverTrial, coverEffects, type LineFriction } from "./reeving/cover-effect.js";
 export { type CoverDemands, coverVerdicts } from "./reeving/cover-verdict.js";
 export { type EnergyBalance, energyBalance } from "./reeving/energy.js";
 export { type JoinedForces, joinedForces } from "./reeving/joined-lines.js";
+export { groovePressure, loadOfGroovePressure } from "./reeving/groove-pressure.js";
 export { type HandForces, type Line, type LineState, type PreparedLine, prepareLine } from "./reeving/line.js";
 export { type Mechanism, mechanismOf } from "./reeving/mechanism.js";
 export { loadDependentFriction, powerLawPulledSide, powerLawYieldingSide } from "./reeving/power-law.js";
 export { holdingWrap, type RatchetHold, type RatchetInput, ratchetHold } from "./reeving/ratchet-hold.js";
 export type { Body, Reeving, RopeRun, Station, Tackle } from "./reeving/reeving.js";
+export {
+  type BothLosses,
+  type Duty,
+  equalLossLoad,
+  type RingOrSheave,
+  ringAgainstBlock,
+  ringEnoughAngle,
+} from "./reeving/ring-or-sheave.js";
 // Which rules of thumb and closed forms is it compared with?
 export { efficiency, leadLineFactor, ratioFromPull, ratioFromRaiseLower, tenthRulePull } from "./reeving/rules.js";
+export type { RunningRing } from "./reeving/running-ring.js";
 export { type FactorName, type Factors, scaledLine } from "./reeving/scaled.js";
+export { type LeadForces, type SharedLead, type SharedLeadForces, sharedLead } from "./reeving/shared-lead.js";
+export { type PairWraps, sheaveWraps } from "./reeving/sheave-wraps.js";
+export { sideLeadLoss } from "./reeving/side-lead.js";
+export { handForcesOfSize, type SizedForces, type SizedLine, type SizeStep, sizeSteps } from "./reeving/size-gain.js";
+export {
+  bendVerdict,
+  grooveVerdict,
+  type LeadChoice,
+  type RopeOnBlock,
+  runOutVerdict,
+} from "./reeving/size-verdicts.js";
+export { type BlockLossInput, blockLoss, type Running } from "./reeving/sized-block.js";
 export { capstanRatio, holdingFriction, wedgeFriction } from "./reeving/sliding.js";
 export type { Cleat, Measured, Ratchet, Ring, Rope, Sheave, Turn } from "./reeving/station.js";
 export { type Sweep, sweepLoads } from "./reeving/sweep.js";

@@ -12,6 +12,8 @@ import { sheaveExamples } from "./sheave-examples.js";
 import { ropeStrengthChecks } from "./strength-ropes.js";
 import { strengthRuleChecks } from "./strength-rules.js";
 import { yarnChecks } from "./strength-yarn.js";
+import { sizeLosses } from "./size-losses.js";
+import { sizeRules } from "./size-rules.js";
 import { tenthRule } from "./tenth-rule.js";
 import { windAerodynamicsHomework } from "./wind-aerodynamics-homework.js";
 import { windAerospaceToolbox } from "./wind-aerospace-toolbox.js";
@@ -80,6 +82,8 @@ const sets: readonly CheckSet[] = [
   windStandardAtmosphere,
   windStatics,
   windTurbulenceProgram,
+  sizeRules,
+  sizeLosses,
 ];
 
 /**

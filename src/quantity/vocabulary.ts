@@ -2,6 +2,7 @@ import { angle, force, length, pure, type VocabularyEntry } from "./vocabulary-e
 import { gripQuantities } from "./vocabulary-grip.js";
 import { heatQuantities } from "./vocabulary-heat.js";
 import { ropeQuantities } from "./vocabulary-rope.js";
+import { sizeQuantities } from "./vocabulary-size.js";
 import { windQuantities } from "./vocabulary-wind.js";
 
 /**
@@ -105,6 +106,7 @@ export const vocabulary = {
   ...gripQuantities,
   ...heatQuantities,
   ...windQuantities,
+  ...sizeQuantities,
 } as const satisfies Record<string, VocabularyEntry>;
 
 /** Name of a quantity in the vocabulary. */
