@@ -24,7 +24,7 @@ export type SheaveRule = keyof typeof sheaveRules;
 /** Other printed rules of blocks, and two remembered ones of their grooves. */
 export const blockRules = {
   /** Radius of the bend over diameter of the rope, least [-]. */
-  bendRadius: printed(4, "1", "delaney-2022", "p. 82"),
+  bendRadius: printed(4, "1", "delaney-2022", "p. 82: at least four rope diameters"),
   /** Circumferences of the rope in the diameter of the sheave [-]. */
   sheaveCircumferences: printed(2, "1", "steelworker-blocks", "about twice the circumference of the line"),
   /** Circumferences of the rope in the length of the shell [-]. */
@@ -32,7 +32,7 @@ export const blockRules = {
   /** Depth of the groove over diameter of the rope, least [-]. */
   grooveDepth: printed(1 / 3, "1", "dock-work-code", "§12.1.2, a third of the rope's diameter"),
   /** Radius of the groove over half the rope's diameter: more by at least this [m]. */
-  grooveMargin: printed(0.001, "m", "dock-work-code", "§12.1.2"),
+  grooveMargin: printed(0.001, "m", "dock-work-code", "§12.1.2: half the rope and a millimetre"),
   /** Groove over rope above which the rope lies flat and to one side [-]. */
   grooveTooWide: remembered(1.6, 2.2, 3, "a much wider groove does not hold the rope round: judged"),
   /** Gap between sheave and cheek of a small block [m]. */
