@@ -3,6 +3,14 @@
 // What ropes, covers, surfaces and bearings are like
 export { type Bearing, bearings } from "./materials/bearings.js";
 export {
+  type CamCleat,
+  type ClamCleat,
+  cleats,
+  gripRecords,
+  type HornCleat,
+  type Jammer,
+} from "./materials/cleats.js";
+export {
   type Cover,
   type CoverFibre,
   type CoverFriction,
@@ -12,6 +20,8 @@ export {
   strandFactors,
   wetFactors,
 } from "./materials/covers.js";
+export { type CreepLaw, creepLaws } from "./materials/creep.js";
+export { type StiffnessRatio, stiffnessConversion, stiffnessRatios } from "./materials/elasticity.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
 export { practice } from "./materials/practice.js";
 export { type StiffnessLaw, stiffnessLaws } from "./materials/stiffness.js";
@@ -38,9 +48,39 @@ export { type BatchCases, type BatchResult, type BatchSolver, compileBatch } fro
 export { bearingRatio } from "./reeving/bearing.js";
 export { bendingLaw, type Stiffness, stiffnessOf } from "./reeving/bending.js";
 export { blockLoad } from "./reeving/block-load.js";
+// Does the cleat hold, and how is the line got out of it?
+export {
+  type CamInput,
+  type CamRope,
+  type CamShape,
+  camGrip,
+  camSlipLoad,
+  lockingAngle,
+  lockingFriction,
+} from "./reeving/cam-cleat.js";
 export { cheekContact } from "./reeving/cheek.js";
+export {
+  type ClamInput,
+  type ClamRope,
+  clamGrip,
+  clamSlipLoad,
+  grooveFactor,
+  ridgeDraw,
+} from "./reeving/clam-cleat.js";
 // What does the hand feel at the end of the whole line?
 export { type EnergyBalance, energyBalance } from "./reeving/energy.js";
+export { type HoldCase, type HoldChange, holdOutcome, holdVerdict } from "./reeving/hold.js";
+export { type HornInput, type HornRope, hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "./reeving/horn.js";
+export { type JammerInput, type JammerRope, jammerGrip, jammerSlipLoad, selfEnergising } from "./reeving/jammer.js";
+export { curvedFaceFriction, frictionAngle, type JawGrip, type JawInput, jawGrip } from "./reeving/jaw.js";
+export {
+  bestPullAngle,
+  camLiftOut,
+  clamLiftOut,
+  type LiftOutInput,
+  type LiftOutRope,
+  liftOutForce,
+} from "./reeving/lift-out.js";
 export { type HandForces, type Line, type LineState, type PreparedLine, prepareLine } from "./reeving/line.js";
 export { type Mechanism, mechanismOf } from "./reeving/mechanism.js";
 export { loadDependentFriction, powerLawPulledSide, powerLawYieldingSide } from "./reeving/power-law.js";
@@ -48,12 +88,33 @@ export type { Body, Reeving, RopeRun, Station, Tackle } from "./reeving/reeving.
 // Which rules of thumb and closed forms is it compared with?
 export { efficiency, leadLineFactor, ratioFromPull, ratioFromRaiseLower, tenthRulePull } from "./reeving/rules.js";
 export { type FactorName, type Factors, scaledLine } from "./reeving/scaled.js";
+// Does a set shape stay?
+export {
+  type ShapeInput,
+  type ShapeLost,
+  type Span,
+  type StretchInput,
+  shapeLost,
+  slipLoadAtSail,
+  stretchAtSail,
+} from "./reeving/set-shape.js";
 export { capstanRatio, holdingFriction, wedgeFriction } from "./reeving/sliding.js";
+export type { SlipLoad } from "./reeving/slip-load.js";
 export type { Cleat, Measured, Ratchet, Ring, Rope, Sheave, Turn } from "./reeving/station.js";
 export { type Sweep, sweepLoads } from "./reeving/sweep.js";
 export { doubleBurton, firstSystem, thirdSystem } from "./reeving/systems.js";
 export { type TackleInput, tackle } from "./reeving/tackle.js";
 export { type Cause, type CauseLoss, type TurnLoss, turnLoss } from "./reeving/turn.js";
+export { type WedgeInput, wedgeDrive, wedgeRelease } from "./reeving/wedge.js";
+export { type CreepInput, creepStrain, logCreep, steadyCreepRate } from "./rope/creep.js";
+export {
+  quickStiffness,
+  type Segment,
+  segmentStretch,
+  seriesStretch,
+  slowStiffness,
+  stiffnessFromTest,
+} from "./rope/stretch.js";
 // Where numbers come from
 export { type Band, bandOf } from "./sources/band.js";
 export { bibliography, type Source, type SourceId, sourceOf } from "./sources/bibliography.js";

@@ -1,10 +1,12 @@
 import { apiTable } from "./api-table.js";
 import { capstanExamples } from "./capstan-examples.js";
+import { cleatExamples } from "./cleat-examples.js";
 import { compare } from "./compare.js";
 import { measuredTackles } from "./measured-tackles.js";
 import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
 import type { CheckResult, CheckSet, Topic } from "./row.js";
+import { setShapeExamples } from "./set-shape-examples.js";
 import { sheaveExamples } from "./sheave-examples.js";
 import { tenthRule } from "./tenth-rule.js";
 import { windAerodynamicsHomework } from "./wind-aerodynamics-homework.js";
@@ -43,6 +45,8 @@ const sets: readonly CheckSet[] = [
   raiseAndLower,
   capstanExamples,
   sheaveExamples,
+  cleatExamples,
+  setShapeExamples,
   windAerodynamicsHomework,
   windAerospaceToolbox,
   windApparentTests,

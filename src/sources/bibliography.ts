@@ -1,3 +1,5 @@
+import { cleatSources } from "./cleat-bibliography.js";
+
 /** A book, paper, standard or page from which numbers were taken. */
 export interface Source {
   readonly title: string;
@@ -320,6 +322,7 @@ export const bibliography = {
     title: "IMS sail force coefficients, older edition (open transcription)",
     seen: "read on a secondary page",
   },
+  ...cleatSources,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */

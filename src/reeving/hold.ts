@@ -1,0 +1,69 @@
+import { printForce } from "../quantity/print.js";
+import { outcomeOf, type Verdict } from "../quantity/verdict.js";
+import type { Band } from "../sources/band.js";
+
+/** What holds against what pulls. */
+export interface HoldCase {
+  /** Load at which the cleat slips, with its range [N]. */
+  readonly slipLoad: Band;
+  /** Load that comes on it, with its range [N]. */
+  readonly load: Band;
+}
+
+/** A change to try, nearest first. */
+export interface HoldChange {
+  /** Words such as `one more turn`. */
+  readonly words: string;
+  /** Works the case out again with the change. */
+  readonly retry: () => HoldCase;
+}
+
+/** A cleat to be judged, and changes to try. */
+export interface HoldInput extends HoldCase {
+  readonly subject: string;
+  readonly changes: readonly HoldChange[];
+}
+
+/**
+ * Judges whether a cleat holds, and finds the nearest change with which it does.
+ *
+ *     middle = T_hold / T,   worst = T_hold,low / T_high
+ *
+ * @param subject  what is judged
+ * @param slipLoad  T_hold with its range [N]
+ * @param load  T with its range [N]
+ * @param changes  to try in order, each worked out by the model [N]
+ * @returns verdict with reason, and the first change that holds over the whole range
+ * Source: common practice: what slips first decides. Example: holdVerdict({ subject: "outhaul", slipLoad: { value: 500, low: 400, high: 600 }, load: { value: 200, low: 100, high: 300 }, changes: [] }).outcome → "holds"
+ */
+export function holdVerdict({ subject, changes, ...now }: HoldInput): Verdict {
+  const outcome = holdOutcome(now);
+  const verdict = { subject, outcome, reason: reasonOf(now) };
+  if (outcome === "holds") return verdict;
+  for (const { words, retry } of changes) {
+    const then = retry();
+    if (holdOutcome(then) === "holds") return { ...verdict, change: `${words}: ${reasonOf(then)}` };
+  }
+  return verdict;
+}
+
+/**
+ * How a cleat stands against a load: it holds over the whole range, only at its middle, or not even there.
+ *
+ *     holds when T_hold,low ≥ T_high, doubtful when T_hold ≥ T
+ *
+ * @param slipLoad  T_hold with its range [N]
+ * @param load  T with its range [N]
+ * @returns outcome
+ * Source: common practice: what slips first decides. Example: holdOutcome({ slipLoad: { value: 500, low: 100, high: 600 }, load: { value: 200, low: 150, high: 300 } }) → "doubtful"
+ */
+export function holdOutcome({ slipLoad, load }: HoldCase) {
+  return outcomeOf({
+    middle: slipLoad.value / Math.max(load.value, 1e-9),
+    worst: slipLoad.low / Math.max(load.high, 1e-9),
+  });
+}
+
+function reasonOf({ slipLoad, load }: HoldCase): string {
+  return `slips at ${printForce(slipLoad.value)}, at worst ${printForce(slipLoad.low)}; the load is ${printForce(load.value)}, up to ${printForce(load.high)}`;
+}
