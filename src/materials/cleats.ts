@@ -88,7 +88,7 @@ const wornTeeth: Surface = { name: "worn teeth", friction: treads.smooth.frictio
 
 const ridges: Surface = {
   name: "ridges of a V groove",
-  friction: judged(0.4, 0.7, 1.1, "1", "no printed value found; ridges take hold between the strands of a cover"),
+  friction: judged(0.5, 0.8, 1.2, "1", "no printed value found; ridges take hold between the strands of a cover"),
 };
 
 /** Cleats of a small boat. Their sizes are judged: measure your own. */
@@ -100,9 +100,9 @@ export const cleats = {
     name: "V cleat",
     ridges,
     grooveAngle: judged(30 * degree, 40 * degree, 55 * degree, "rad", "moulded and cast grooves of small boats"),
-    ridgeAngle: judged(35 * degree, 45 * degree, 60 * degree, "rad", "ridges lean towards the load"),
+    ridgeAngle: judged(35 * degree, 42 * degree, 50 * degree, "rad", "ridges lean towards the load"),
     wallFriction: judged(0.1, 0.2, 0.35, "1", "cover along smooth ridges"),
-    press: judged(25, 60, 120, "N", "a hand that snaps the rope down"),
+    press: judged(40, 80, 150, "N", "a hand that snaps the rope down"),
     thinnest: judged(0.003, 0.004, 0.005, "m", "a groove made for 5 to 8 mm; see where your rope touches"),
     stands: judged(600, 1300, 3000, "N", "plastic or aluminium on two small screws; the maker's figure decides"),
   },

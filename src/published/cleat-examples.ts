@@ -1,5 +1,5 @@
 import { cleats } from "../materials/cleats.js";
-import type { Cover } from "../materials/covers.js";
+import { type Cover, coverFriction } from "../materials/covers.js";
 import { camSlipLoad, lockingFriction } from "../reeving/cam-cleat.js";
 import { clamSlipLoad, grooveFactor } from "../reeving/clam-cleat.js";
 import { hornHold, tailNeeded, turnsToHold } from "../reeving/horn.js";
@@ -252,31 +252,31 @@ const practiceRows: readonly CheckRow[] = [
   practiceRow(
     "cam-angle",
     "friction of a 16-strand cover on sharp teeth, over the least with which a cam locks",
-    "2",
+    "2.5",
     "1",
     "a cam locks when its angle is smaller than the friction angle, and is made with room to spare; allowed: 1 to 4",
-    () => (cleats.cam.jaw.friction.value * 1.15) / lockingFriction(values(cleats.cam)),
-    2,
+    () => coverFriction(covered, cleats.cam.jaw).value / lockingFriction(values(cleats.cam)),
+    1.5,
   ),
   practiceRow(
     "bare-core-slips",
     "hold of a cam with worn teeth on a bare HMPE core, over its hold on a covered rope when sharp",
-    "0.03",
+    "0.05",
     "1",
-    "a slippery core without cover slips in worn jaws; allowed: any small share",
+    "a slippery core without cover slips in worn jaws; allowed: up to a tenth",
     () => {
       const bare: Cover = { strands: 24, fibre: "bareCore", wet: false };
       const slips = camSlipLoad({ cleat: cleats.wornCam, cover: bare, ropeDiameter: 0.004 }).value;
       return slips / camSlipLoad({ cleat: cleats.cam, cover: covered, ropeDiameter: 0.006 }).value;
     },
-    0.07,
+    0.05,
   ),
   practiceRow(
     "thin-line-slips",
     "hold of a V cleat on a line too thin for it, over its hold on a line that fits",
     "0.1",
     "1",
-    "a line on the bottom of the groove is not held; allowed: any small share",
+    "a line on the bottom of the groove is not held; allowed: up to a fifth",
     () => {
       const hold = (ropeDiameter: number) => clamSlipLoad({ cleat: cleats.clam, cover: covered, ropeDiameter }).value;
       return hold(0.003) / hold(0.006);

@@ -47,7 +47,7 @@ export function slipLoadOf<Name extends string>(model: GripModel<Name>): SlipLoa
   return {
     value,
     low: Math.max(0, low),
-    high,
+    high: Math.min(high, limits.cleat.high, limits.cover.high),
     locks: need.high <= 1 ? "holds" : need.value <= 1 ? "doubtful" : "fails",
     limitedBy: value === limits.cover.value ? "cover" : value === limits.cleat.value ? "cleat" : "grip",
   };
