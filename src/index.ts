@@ -98,6 +98,7 @@ export {
   slipLoadAtSail,
   stretchAtSail,
 } from "./reeving/set-shape.js";
+export { type ShapeCase, type ShapeChange, shapeVerdict } from "./reeving/shape-verdict.js";
 export { capstanRatio, holdingFriction, wedgeFriction } from "./reeving/sliding.js";
 export type { SlipLoad } from "./reeving/slip-load.js";
 export type { Cleat, Measured, Ratchet, Ring, Rope, Sheave, Turn } from "./reeving/station.js";

@@ -1,5 +1,5 @@
 import { printForce } from "../quantity/print.js";
-import { outcomeOf, type Verdict } from "../quantity/verdict.js";
+import { type Outcome, outcomeOf, type Verdict } from "../quantity/verdict.js";
 import type { Band } from "../sources/band.js";
 
 /** What holds against what pulls. */
@@ -11,12 +11,15 @@ export interface HoldCase {
 }
 
 /** A change to try, nearest first. */
-export interface HoldChange {
+export interface Change<Case> {
   /** Words such as `one more turn`. */
   readonly words: string;
   /** Works the case out again with the change. */
-  readonly retry: () => HoldCase;
+  readonly retry: () => Case;
 }
+
+/** A change to the cleat, the rope or the load. */
+export type HoldChange = Change<HoldCase>;
 
 /** A cleat to be judged, and changes to try. */
 export interface HoldInput extends HoldCase {
@@ -37,14 +40,7 @@ export interface HoldInput extends HoldCase {
  * Source: common practice: what slips first decides. Example: holdVerdict({ subject: "outhaul", slipLoad: { value: 500, low: 400, high: 600 }, load: { value: 200, low: 100, high: 300 }, changes: [] }).outcome → "holds"
  */
 export function holdVerdict({ subject, changes, ...now }: HoldInput): Verdict {
-  const outcome = holdOutcome(now);
-  const verdict = { subject, outcome, reason: reasonOf(now) };
-  if (outcome === "holds") return verdict;
-  for (const { words, retry } of changes) {
-    const then = retry();
-    if (holdOutcome(then) === "holds") return { ...verdict, change: `${words}: ${reasonOf(then)}` };
-  }
-  return verdict;
+  return nearestChange({ subject, now, changes, judge: { outcome: holdOutcome, reason: reasonOf } });
 }
 
 /**
@@ -57,7 +53,7 @@ export function holdVerdict({ subject, changes, ...now }: HoldInput): Verdict {
  * @returns outcome
  * Source: common practice: what slips first decides. Example: holdOutcome({ slipLoad: { value: 500, low: 100, high: 600 }, load: { value: 200, low: 150, high: 300 } }) → "doubtful"
  */
-export function holdOutcome({ slipLoad, load }: HoldCase) {
+export function holdOutcome({ slipLoad, load }: HoldCase): Outcome {
   return outcomeOf({
     middle: slipLoad.value / Math.max(load.value, 1e-9),
     worst: slipLoad.low / Math.max(load.high, 1e-9),
@@ -66,4 +62,24 @@ export function holdOutcome({ slipLoad, load }: HoldCase) {
 
 function reasonOf({ slipLoad, load }: HoldCase): string {
   return `slips at ${printForce(slipLoad.value)}, at worst ${printForce(slipLoad.low)}; the load is ${printForce(load.value)}, up to ${printForce(load.high)}`;
+}
+
+/** A case to be judged, the changes to try, and how a case is judged. */
+interface Trial<Case> {
+  readonly subject: string;
+  readonly now: Case;
+  readonly changes: readonly Change<Case>[];
+  readonly judge: { readonly outcome: (one: Case) => Outcome; readonly reason: (one: Case) => string };
+}
+
+/** Judges a case; where it does not hold, tries the changes in order until one does. */
+export function nearestChange<Case>({ subject, now, changes, judge }: Trial<Case>): Verdict {
+  const outcome = judge.outcome(now);
+  const verdict = { subject, outcome, reason: judge.reason(now) };
+  if (outcome === "holds") return verdict;
+  for (const { words, retry } of changes) {
+    const then = retry();
+    if (judge.outcome(then) === "holds") return { ...verdict, change: `${words}: ${judge.reason(then)}` };
+  }
+  return verdict;
 }

@@ -9,6 +9,7 @@ import { holdOutcome, holdVerdict } from "../../src/reeving/hold.js";
 import { hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "../../src/reeving/horn.js";
 import { jammerSlipLoad } from "../../src/reeving/jammer.js";
 import { bestPullAngle, camLiftOut, clamLiftOut, liftOutForce } from "../../src/reeving/lift-out.js";
+import { shapeVerdict } from "../../src/reeving/shape-verdict.js";
 import { num, seed } from "./builders.js";
 
 const covered: Cover = { strands: 16, fibre: "polyester", wet: false };
@@ -191,5 +192,22 @@ describe("the verdict", () => {
     const changes = [{ words: "hope", retry: () => ({ slipLoad: exactly(10), load }) }];
     expect(holdVerdict({ subject: "x", slipLoad: exactly(100), load, changes }).change).toBeUndefined();
     expect(holdVerdict({ subject: "x", slipLoad: exactly(1000), load, changes }).change).toBeUndefined();
+  });
+});
+
+describe("the verdict on a shape", () => {
+  const lost = { value: 0.01, low: 0.005, high: 0.03 };
+
+  it("takes the bad end of what is lost", () => {
+    const outcome = (allowed: number) => shapeVerdict({ subject: "x", lost, allowed, changes: [] }).outcome;
+    expect([0.03, 0.02, 0.009].map(outcome)).toEqual(["holds", "doubtful", "fails"]);
+  });
+
+  it("names the first change that holds", () => {
+    const changes = [0.04, 0.02].map((high) => ({
+      words: `to ${high}`,
+      retry: () => ({ lost: { value: 0.01, low: 0, high }, allowed: 0.02 }),
+    }));
+    expect(shapeVerdict({ subject: "x", lost, allowed: 0.02, changes }).change).toContain("to 0.02: moves 10 mm");
   });
 });
