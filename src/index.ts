@@ -22,6 +22,14 @@ export {
   coreDiameterShare,
 } from "./materials/constructions.js";
 export {
+  type CamCleat,
+  type ClamCleat,
+  cleats,
+  gripRecords,
+  type HornCleat,
+  type Jammer,
+} from "./materials/cleats.js";
+export {
   type Cover,
   type CoverFibre,
   type CoverFriction,
@@ -33,6 +41,8 @@ export {
   wetFactors,
 } from "./materials/covers.js";
 export { type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
+export { type CreepLaw, creepLaws } from "./materials/creep.js";
+export { type StiffnessRatio, stiffnessConversion, stiffnessRatios } from "./materials/elasticity.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
 export { fastening } from "./materials/lashing-shackle.js";
 export { practice } from "./materials/practice.js";
@@ -80,13 +90,43 @@ export {
 } from "./reeving/block-geometry.js";
 export { blockLoad } from "./reeving/block-load.js";
 export { blockMass } from "./reeving/block-mass.js";
+// Does the cleat hold, and how is the line got out of it?
+export {
+  type CamInput,
+  type CamRope,
+  type CamShape,
+  camGrip,
+  camSlipLoad,
+  lockingAngle,
+  lockingFriction,
+} from "./reeving/cam-cleat.js";
 export { cheekContact } from "./reeving/cheek.js";
+export {
+  type ClamInput,
+  type ClamRope,
+  clamGrip,
+  clamSlipLoad,
+  grooveFactor,
+  ridgeDraw,
+} from "./reeving/clam-cleat.js";
 // What does the hand feel at the end of the whole line?
 export { type CoverEffect, type CoverTrial, coverEffects, type LineFriction } from "./reeving/cover-effect.js";
 export { type CoverDemands, coverVerdicts } from "./reeving/cover-verdict.js";
 export { type EnergyBalance, energyBalance } from "./reeving/energy.js";
 export { groovePressure, loadOfGroovePressure } from "./reeving/groove-pressure.js";
 export { type JoinedForces, joinedForces } from "./reeving/joined-lines.js";
+export { type HoldCase, type HoldChange, holdOutcome, holdVerdict } from "./reeving/hold.js";
+export { type HornInput, type HornRope, hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "./reeving/horn.js";
+export { type JammerInput, type JammerRope, jammerGrip, jammerSlipLoad, selfEnergising } from "./reeving/jammer.js";
+export { curvedFaceFriction, frictionAngle, type JawGrip, type JawInput, jawGrip } from "./reeving/jaw.js";
+export {
+  bestPullAngle,
+  camLiftOut,
+  clamLiftOut,
+  type LiftOutInput,
+  type LiftOutRope,
+  liftOutForce,
+} from "./reeving/lift-out.js";
 export { type HandForces, type Line, type LineState, type PreparedLine, prepareLine } from "./reeving/line.js";
 export { type Mechanism, mechanismOf } from "./reeving/mechanism.js";
 export { loadDependentFriction, powerLawPulledSide, powerLawYieldingSide } from "./reeving/power-law.js";
@@ -116,7 +156,19 @@ export {
   runOutVerdict,
 } from "./reeving/size-verdicts.js";
 export { type BlockLossInput, blockLoss, type Running } from "./reeving/sized-block.js";
+// Does a set shape stay?
+export {
+  type ShapeInput,
+  type ShapeLost,
+  type Span,
+  type StretchInput,
+  shapeLost,
+  slipLoadAtSail,
+  stretchAtSail,
+} from "./reeving/set-shape.js";
+export { type ShapeCase, type ShapeChange, shapeVerdict } from "./reeving/shape-verdict.js";
 export { capstanRatio, holdingFriction, wedgeFriction } from "./reeving/sliding.js";
+export type { SlipLoad } from "./reeving/slip-load.js";
 export type { Cleat, Measured, Ratchet, Ring, Rope, Sheave, Turn } from "./reeving/station.js";
 export { type Sweep, sweepLoads } from "./reeving/sweep.js";
 export { doubleBurton, firstSystem, thirdSystem } from "./reeving/systems.js";
@@ -143,6 +195,16 @@ export {
 } from "./rope/thinnest.js";
 export { type BlendPart, blendRegain, moistureContent, moistureRegain, wetLinearDensity } from "./rope/wet-mass.js";
 export { breakingLength, roundDiameter, roundLinearDensity, specificStrength } from "./rope/yarn.js";
+export { type WedgeInput, wedgeDrive, wedgeRelease } from "./reeving/wedge.js";
+export { type CreepInput, creepStrain, logCreep, steadyCreepRate } from "./rope/creep.js";
+export {
+  quickStiffness,
+  type Segment,
+  segmentStretch,
+  seriesStretch,
+  slowStiffness,
+  stiffnessFromTest,
+} from "./rope/stretch.js";
 // Where numbers come from
 export { type Band, bandOf } from "./sources/band.js";
 export { bibliography, type SourceId, sourceOf } from "./sources/bibliography.js";

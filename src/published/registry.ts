@@ -1,5 +1,6 @@
 import { apiTable } from "./api-table.js";
 import { capstanExamples } from "./capstan-examples.js";
+import { cleatExamples } from "./cleat-examples.js";
 import { compare } from "./compare.js";
 import { gripHolds } from "./grip-holds.js";
 import { gripPractice } from "./grip-practice.js";
@@ -8,6 +9,7 @@ import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
 import { strengthPractice, taperPractice } from "./rope-practice.js";
 import type { CheckResult, CheckSet, Topic } from "./row.js";
+import { setShapeExamples } from "./set-shape-examples.js";
 import { sheaveExamples } from "./sheave-examples.js";
 import { sizeLosses } from "./size-losses.js";
 import { sizeRules } from "./size-rules.js";
@@ -58,6 +60,8 @@ const sets: readonly CheckSet[] = [
   taperPractice,
   gripHolds,
   gripPractice,
+  cleatExamples,
+  setShapeExamples,
   windAerodynamicsHomework,
   windAerospaceToolbox,
   windApparentTests,
