@@ -16,12 +16,6 @@ export {
   type TouchingLines,
 } from "./materials/chafe.js";
 export {
-  type Construction,
-  type ConstructionName,
-  constructions,
-  coreDiameterShare,
-} from "./materials/constructions.js";
-export {
   type CamCleat,
   type ClamCleat,
   cleats,
@@ -29,6 +23,12 @@ export {
   type HornCleat,
   type Jammer,
 } from "./materials/cleats.js";
+export {
+  type Construction,
+  type ConstructionName,
+  constructions,
+  coreDiameterShare,
+} from "./materials/constructions.js";
 export {
   type Cover,
   type CoverFibre,
@@ -40,9 +40,9 @@ export {
   strandFactors,
   wetFactors,
 } from "./materials/covers.js";
-export { type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
 export { type CreepLaw, creepLaws } from "./materials/creep.js";
 export { type StiffnessRatio, stiffnessConversion, stiffnessRatios } from "./materials/elasticity.js";
+export { type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
 export { fastening } from "./materials/lashing-shackle.js";
 export { practice } from "./materials/practice.js";
@@ -114,11 +114,11 @@ export { type CoverEffect, type CoverTrial, coverEffects, type LineFriction } fr
 export { type CoverDemands, coverVerdicts } from "./reeving/cover-verdict.js";
 export { type EnergyBalance, energyBalance } from "./reeving/energy.js";
 export { groovePressure, loadOfGroovePressure } from "./reeving/groove-pressure.js";
-export { type JoinedForces, joinedForces } from "./reeving/joined-lines.js";
 export { type HoldCase, type HoldChange, holdOutcome, holdVerdict } from "./reeving/hold.js";
 export { type HornInput, type HornRope, hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "./reeving/horn.js";
 export { type JammerInput, type JammerRope, jammerGrip, jammerSlipLoad, selfEnergising } from "./reeving/jammer.js";
 export { curvedFaceFriction, frictionAngle, type JawGrip, type JawInput, jawGrip } from "./reeving/jaw.js";
+export { type JoinedForces, joinedForces } from "./reeving/joined-lines.js";
 export {
   bestPullAngle,
   camLiftOut,
@@ -144,6 +144,17 @@ export {
 export { efficiency, leadLineFactor, ratioFromPull, ratioFromRaiseLower, tenthRulePull } from "./reeving/rules.js";
 export type { RunningRing } from "./reeving/running-ring.js";
 export { type FactorName, type Factors, scaledLine } from "./reeving/scaled.js";
+// Does a set shape stay?
+export {
+  type ShapeInput,
+  type ShapeLost,
+  type Span,
+  type StretchInput,
+  shapeLost,
+  slipLoadAtSail,
+  stretchAtSail,
+} from "./reeving/set-shape.js";
+export { type ShapeCase, type ShapeChange, shapeVerdict } from "./reeving/shape-verdict.js";
 export { type LeadForces, type SharedLead, type SharedLeadForces, sharedLead } from "./reeving/shared-lead.js";
 export { type PairWraps, sheaveWraps } from "./reeving/sheave-wraps.js";
 export { sideLeadLoss } from "./reeving/side-lead.js";
@@ -156,17 +167,6 @@ export {
   runOutVerdict,
 } from "./reeving/size-verdicts.js";
 export { type BlockLossInput, blockLoss, type Running } from "./reeving/sized-block.js";
-// Does a set shape stay?
-export {
-  type ShapeInput,
-  type ShapeLost,
-  type Span,
-  type StretchInput,
-  shapeLost,
-  slipLoadAtSail,
-  stretchAtSail,
-} from "./reeving/set-shape.js";
-export { type ShapeCase, type ShapeChange, shapeVerdict } from "./reeving/shape-verdict.js";
 export { capstanRatio, holdingFriction, wedgeFriction } from "./reeving/sliding.js";
 export type { SlipLoad } from "./reeving/slip-load.js";
 export type { Cleat, Measured, Ratchet, Ring, Rope, Sheave, Turn } from "./reeving/station.js";
@@ -174,15 +174,25 @@ export { type Sweep, sweepLoads } from "./reeving/sweep.js";
 export { doubleBurton, firstSystem, thirdSystem } from "./reeving/systems.js";
 export { type TackleInput, tackle } from "./reeving/tackle.js";
 export { type Cause, type CauseLoss, type TurnLoss, turnLoss } from "./reeving/turn.js";
+export { type WedgeInput, wedgeDrive, wedgeRelease } from "./reeving/wedge.js";
 // How much strength is left at a bend?
 export { bendStrength, leastBendRatio } from "./rope/bend-strength.js";
 // How strong, heavy and stretchy is a rope, and how thin may it get?
 export { breakLoad, ropeFromYarn, ropeStiffness } from "./rope/break-load.js";
+export { type CreepInput, creepStrain, logCreep, steadyCreepRate } from "./rope/creep.js";
 export { type Fastening, type Lashing, lashing, lashingRounds, shackle, shackleFor } from "./rope/lashing.js";
 export { type LineMass, lineMass, type RopeSegment } from "./rope/line-mass.js";
 export { carryingDiameter, type RopeMake, ropeLinearDensity } from "./rope/make.js";
 export { type RetainedStrength, retainedStrength, type Weakening } from "./rope/retained.js";
 export { squareRule, squareRuleSize, workingLoad } from "./rope/rules.js";
+export {
+  quickStiffness,
+  type Segment,
+  segmentStretch,
+  seriesStretch,
+  slowStiffness,
+  stiffnessFromTest,
+} from "./rope/stretch.js";
 export { strippedCore, type Taper, type TaperPlan, taper, taperVerdict } from "./rope/taper.js";
 export { type LimitName, type LineJob, type LineLimit, lineLimits } from "./rope/thin-limits.js";
 export {
@@ -195,16 +205,6 @@ export {
 } from "./rope/thinnest.js";
 export { type BlendPart, blendRegain, moistureContent, moistureRegain, wetLinearDensity } from "./rope/wet-mass.js";
 export { breakingLength, roundDiameter, roundLinearDensity, specificStrength } from "./rope/yarn.js";
-export { type WedgeInput, wedgeDrive, wedgeRelease } from "./reeving/wedge.js";
-export { type CreepInput, creepStrain, logCreep, steadyCreepRate } from "./rope/creep.js";
-export {
-  quickStiffness,
-  type Segment,
-  segmentStretch,
-  seriesStretch,
-  slowStiffness,
-  stiffnessFromTest,
-} from "./rope/stretch.js";
 // Where numbers come from
 export { type Band, bandOf } from "./sources/band.js";
 export { bibliography, type SourceId, sourceOf } from "./sources/bibliography.js";

@@ -1,7 +1,7 @@
+import { cleatSources } from "./cleat-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
 import { ropeBibliography } from "./rope-bibliography.js";
 import type { Source } from "./source.js";
-import { cleatSources } from "./cleat-bibliography.js";
 
 /** A book, paper, standard or page from which numbers were taken. */
 export interface Source {
