@@ -5,35 +5,14 @@ import { clamSlipLoad, grooveFactor } from "../reeving/clam-cleat.js";
 import { hornHold, tailNeeded, turnsToHold } from "../reeving/horn.js";
 import { curvedFaceFriction, frictionAngle, jawGrip } from "../reeving/jaw.js";
 import { liftOutForce } from "../reeving/lift-out.js";
-import { capstanRatio, holdingFriction, wedgeFriction } from "../reeving/sliding.js";
+import { capstanRatio, wedgeFriction } from "../reeving/sliding.js";
 import { wedgeDrive, wedgeRelease } from "../reeving/wedge.js";
 import { practiceRow, publishedRow } from "./published-row.js";
 import type { CheckRow, CheckSet } from "./row.js";
-import { turnAngle } from "./turn-models.js";
 
 const degrees = (angle: number) => (angle * Math.PI) / 180;
 
-const hawserFriction = holdingFriction({ tensionRatio: 5000 / 80, wrapAngle: 2 * turnAngle });
-
 const turnRows: readonly CheckRow[] = [
-  publishedRow(
-    "beer-johnston-hawser",
-    "friction",
-    "friction at which two turns on a bollard and 80 lbf hold 5000 lbf",
-    "0.329",
-    "1",
-    "problem 8.104",
-    () => hawserFriction,
-  ),
-  publishedRow(
-    "beer-johnston-hawser",
-    "turns",
-    "turns with which 80 lbf hold 20 000 lbf on the same bollard",
-    "2.67",
-    "1",
-    "problem 8.104",
-    () => turnsToHold({ load: 20000, tail: 80, frictionCoefficient: hawserFriction }),
-  ),
   publishedRow(
     "two-bollards",
     "hold",
@@ -42,24 +21,6 @@ const turnRows: readonly CheckRow[] = [
     "N",
     "answer in the thread",
     () => hornHold({ turns: 2 * (300 / 360), frictionCoefficient: 0.2, tail: 50 }),
-  ),
-  publishedRow(
-    "statics-strength-companion",
-    "half-turn",
-    "tail that holds 100 lbf over half a turn on a post, μ = 0.40",
-    "28.46",
-    "lbf",
-    "example 6.5, p. 120",
-    () => tailNeeded({ turns: 0.5, frictionCoefficient: 0.4, load: 100 }),
-  ),
-  publishedRow(
-    "statics-strength-companion",
-    "three-halves",
-    "tail that holds 100 lbf over one and a half turns on the same post",
-    "2.31",
-    "lbf",
-    "example 6.5, p. 120",
-    () => tailNeeded({ turns: 1.5, frictionCoefficient: 0.4, load: 100 }),
   ),
   publishedRow(
     "bhandari-elements",

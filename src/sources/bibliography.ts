@@ -1,18 +1,7 @@
-import { cleatSources } from "./cleat-bibliography.js";
+import { cleatBibliography } from "./cleat-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
 import { ropeBibliography } from "./rope-bibliography.js";
 import type { Source } from "./source.js";
-
-/** A book, paper, standard or page from which numbers were taken. */
-export interface Source {
-  readonly title: string;
-  readonly author?: string;
-  readonly year?: number;
-  /** Open address, where there is a neutral one. */
-  readonly address?: string;
-  /** Whether the number was read there, read on a page that repeats it, or comes from memory. */
-  readonly seen: "read" | "read on a secondary page" | "from memory";
-}
 
 /** Every source that a coefficient or a check may name. */
 export const bibliography = {
@@ -332,7 +321,7 @@ export const bibliography = {
   },
   ...hardwareBibliography,
   ...ropeBibliography,
-  ...cleatSources,
+  ...cleatBibliography,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */

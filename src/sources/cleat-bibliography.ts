@@ -1,5 +1,5 @@
 /** Sources on cleats, stretch and creep. */
-export const cleatSources = {
+export const cleatBibliography = {
   "albro-liu-1985": {
     title:
       "Effect of groove shape on the frictional hold of a sheave on polyester rope, J. Energy Resour. Technol. 107:103-106",
@@ -25,12 +25,6 @@ export const cleatSources = {
     address: "https://asmedigitalcollection.asme.org/offshoremechanics/article-abstract/140/2/021401/395234/",
     seen: "read",
   },
-  "beer-johnston-hawser": {
-    title: "Vector Mechanics for Engineers: Statics, problem 8.104, a hawser on a bollard",
-    author: "F. P. Beer and E. R. Johnston",
-    address: "https://www.edu.com/homework-helper/math/question/1323249/",
-    seen: "read on a secondary page",
-  },
   "beer-johnston-brake": {
     title: "Vector Mechanics for Engineers, 8th edition, solution 8.19, a lever brake that helps itself",
     author: "F. P. Beer and E. R. Johnston",
@@ -51,13 +45,6 @@ export const cleatSources = {
     title: "Design of Machine Elements, example 12.10, as recomputed in a textbook companion (run log)",
     author: "V. B. Bhandari",
     address: "https://github.com/FOSSEE/Scilab-TBC-Uploads",
-    seen: "read on a secondary page",
-  },
-  "tayal-mechanics": {
-    title: "Engineering Mechanics, chapter 7, as recomputed in a textbook companion",
-    author: "A. K. Tayal",
-    address:
-      "https://tbc-python.fossee.in/convert-notebook/Engineering_Mechanics_by_A._K._Tayal/Chapter_7_APPLICATION_OF_FRICTION_kGC9SQv.ipynb",
     seen: "read on a secondary page",
   },
   "kannan-transmission": {
