@@ -6,7 +6,14 @@ export { type BendCurve, type BentMaterial, bendCurveOf, bendCurves } from "./ma
 // How large are blocks, what do they weigh, what do rules ask for?
 export { blockLosses } from "./materials/block-losses.js";
 export { blockRules, type SheaveRule, sheaveRules, stockShells } from "./materials/block-rules.js";
-export { demoBlocks, demoRings, type Fitting, type MassLaw, massLaws } from "./materials/block-sizes.js";
+export {
+  demoBlocks,
+  demoNarrowBlocks,
+  demoRings,
+  type Fitting,
+  type MassLaw,
+  massLaws,
+} from "./materials/block-sizes.js";
 export {
   type Cover,
   type CoverFibre,
