@@ -52,6 +52,7 @@ export { bearingRatio } from "./reeving/bearing.js";
 // Where does a bigger block pay, and where is a ring enough?
 export { collarMoment, frictionOfMoment, sealDrag } from "./reeving/bearing-moments.js";
 export { bendingLaw, type Stiffness, stiffnessOf } from "./reeving/bending.js";
+export { type BlockChoice, blockForLine, type LineOnBlock } from "./reeving/block-choice.js";
 export {
   type Groove,
   leastBendRadius,

@@ -11,7 +11,7 @@ import { bendStrength } from "../rope/bend-strength.js";
 import type { Band } from "../sources/band.js";
 
 /** A change that somebody could make, and the margins that it would have. */
-interface Trial {
+export interface Trial {
   readonly words: string;
   readonly margins: Margins;
 }
@@ -22,14 +22,19 @@ function firstThatHolds(trials: readonly Trial[]): string | undefined {
 }
 
 /** A verdict from the margins as they are and from changes, nearest first, one list for each kind of change. */
-function verdictOf(subject: string, reason: string, margins: Margins, kinds: readonly (readonly Trial[])[]): Verdict {
+export function verdictOf(
+  subject: string,
+  reason: string,
+  margins: Margins,
+  kinds: readonly (readonly Trial[])[],
+): Verdict {
   const outcome = outcomeOf(margins);
   if (outcome === "holds") return { subject, outcome, reason };
   const found = kinds.map(firstThatHolds).filter((words) => words !== undefined);
   return { subject, outcome, reason, ...(found.length > 0 && { change: found.join(", or ") }) };
 }
 
-const mm = (metres: number) => `${figures(1000 * metres)} mm`;
+export const mm = (metres: number) => `${figures(1000 * metres)} mm`;
 
 /** A rope, the block it runs over, and what could be taken instead. */
 export interface RopeOnBlock {
@@ -42,7 +47,7 @@ export interface RopeOnBlock {
 }
 
 /** Blocks above a size, nearest first. */
-function larger({ block, blocks }: RopeOnBlock): Fitting[] {
+export function larger({ block, blocks }: RopeOnBlock): Fitting[] {
   return blocks.filter(({ diameter }) => diameter > block.diameter).sort((a, b) => a.diameter - b.diameter);
 }
 
