@@ -1,8 +1,8 @@
 // What numbers mean, and how they are read and printed
 
+// What ropes, covers, surfaces and bearings are like
 export { type Bearing, bearings } from "./materials/bearings.js";
 export { type BendCurve, type BentMaterial, bendCurveOf, bendCurves } from "./materials/bend-strength.js";
-// What ropes, covers, surfaces and bearings are like
 // How large are blocks, what do they weigh, what do rules ask for?
 export { blockLosses } from "./materials/block-losses.js";
 export { blockRules, type SheaveRule, sheaveRules, stockShells } from "./materials/block-rules.js";
