@@ -4,11 +4,17 @@ export { type RopeUse, useFactors, wetStrength } from "./materials/ageing.js";
 // What ropes, covers, surfaces and bearings are like
 export { type Bearing, bearings } from "./materials/bearings.js";
 export { type BendCurve, type BentMaterial, bendCurveOf, bendCurves } from "./materials/bend-strength.js";
-// What ropes, covers, surfaces and bearings are like
 // How large are blocks, what do they weigh, what do rules ask for?
 export { blockLosses } from "./materials/block-losses.js";
 export { blockRules, type SheaveRule, sheaveRules, stockShells } from "./materials/block-rules.js";
-export { demoBlocks, demoRings, type Fitting, type MassLaw, massLaws } from "./materials/block-sizes.js";
+export {
+  demoBlocks,
+  demoNarrowBlocks,
+  demoRings,
+  type Fitting,
+  type MassLaw,
+  massLaws,
+} from "./materials/block-sizes.js";
 export {
   type ChafeInput,
   chafeRate,
@@ -78,6 +84,7 @@ export { bearingRatio } from "./reeving/bearing.js";
 // Where does a bigger block pay, and where is a ring enough?
 export { collarMoment, frictionOfMoment, sealDrag } from "./reeving/bearing-moments.js";
 export { bendingLaw, type Stiffness, stiffnessOf } from "./reeving/bending.js";
+export { type BlockChoice, blockForLine, type LineOnBlock } from "./reeving/block-choice.js";
 export {
   type Groove,
   leastBendRadius,

@@ -56,6 +56,14 @@ export const demoBlocks: readonly Fitting[] = [
   fitting("75 mm block", [75, 15], 165, 5000),
 ];
 
+/** Blocks of the demo with a narrow groove, for thin line: invented as well. */
+export const demoNarrowBlocks: readonly Fitting[] = [
+  fitting("40 mm narrow block", [40, 6.3], 34, 2000),
+  fitting("57 mm narrow block", [57, 8.4], 75, 3000),
+  fitting("75 mm narrow block", [75, 8.4], 140, 4000),
+  fitting("75 mm halyard sheave", [75, 5.2], 120, 4000),
+];
+
 /** Rings of the demo, smallest first: invented as well. */
 export const demoRings: readonly Fitting[] = [
   fitting("10 mm ring", [10, 9], 4, 5000),

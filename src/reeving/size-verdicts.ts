@@ -6,11 +6,12 @@ import { practice } from "../materials/practice.js";
 import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
 import { type Margins, outcomeOf, type Verdict } from "../quantity/verdict.js";
+import { vocabulary } from "../quantity/vocabulary.js";
 import { bendStrength } from "../rope/bend-strength.js";
 import type { Band } from "../sources/band.js";
 
 /** A change that somebody could make, and the margins that it would have. */
-interface Trial {
+export interface Trial {
   readonly words: string;
   readonly margins: Margins;
 }
@@ -21,14 +22,19 @@ function firstThatHolds(trials: readonly Trial[]): string | undefined {
 }
 
 /** A verdict from the margins as they are and from changes, nearest first, one list for each kind of change. */
-function verdictOf(subject: string, reason: string, margins: Margins, kinds: readonly (readonly Trial[])[]): Verdict {
+export function verdictOf(
+  subject: string,
+  reason: string,
+  margins: Margins,
+  kinds: readonly (readonly Trial[])[],
+): Verdict {
   const outcome = outcomeOf(margins);
   if (outcome === "holds") return { subject, outcome, reason };
   const found = kinds.map(firstThatHolds).filter((words) => words !== undefined);
   return { subject, outcome, reason, ...(found.length > 0 && { change: found.join(", or ") }) };
 }
 
-const mm = (metres: number) => `${figures(1000 * metres)} mm`;
+export const mm = (metres: number) => `${figures(1000 * metres)} mm`;
 
 /** A rope, the block it runs over, and what could be taken instead. */
 export interface RopeOnBlock {
@@ -41,7 +47,7 @@ export interface RopeOnBlock {
 }
 
 /** Blocks above a size, nearest first. */
-function larger({ block, blocks }: RopeOnBlock): Fitting[] {
+export function larger({ block, blocks }: RopeOnBlock): Fitting[] {
   return blocks.filter(({ diameter }) => diameter > block.diameter).sort((a, b) => a.diameter - b.diameter);
 }
 
@@ -65,7 +71,7 @@ function otherRopes({ ropeDiameter, ropeDiameters }: RopeOnBlock): number[] {
  * @param input  rope [m], block, and what could be taken instead
  * @param material  fibre of the rope, or wire: for the strength that is left at the bend
  * @param rule  rule for the least sheave
- * @returns verdict; the change is the next block up, or the next rope down, that holds over the whole range of the rule
+ * @returns verdict; the change is the next block up, or the next rope down, that holds over the whole range of the rule and whose groove does not fail
  * @throws ValueError for impossible sizes
  * Source: dock-work-code, §12.1.2, and steelworker-blocks for wire; the other rules from memory.
  */
@@ -92,8 +98,12 @@ export function bendVerdict(
     reason,
     margins(block.diameter, ropeDiameter),
     [
-      larger(input).map(({ name, diameter }) => ({ words: `the ${name}`, margins: margins(diameter, ropeDiameter) })),
-      otherRopes(input).map((rope) => ({ words: `${mm(rope)} line`, margins: margins(block.diameter, rope) })),
+      larger(input)
+        .filter(({ grooveWidth }) => canRun(ropeDiameter, grooveWidth))
+        .map(({ name, diameter }) => ({ words: `the ${name}`, margins: margins(diameter, ropeDiameter) })),
+      otherRopes(input)
+        .filter((rope) => canRun(rope, block.grooveWidth))
+        .map((rope) => ({ words: `${mm(rope)} line`, margins: margins(block.diameter, rope) })),
     ],
   );
 }
@@ -118,11 +128,21 @@ function grooveMargins(rope: number, grooveWidth: number): { narrow: Margins; wi
   };
 }
 
-function least(margins: readonly Margins[]): Margins {
-  return {
-    middle: Math.min(...margins.map(({ middle }) => middle)),
-    worst: Math.min(...margins.map(({ worst }) => worst)),
-  };
+/** The least of these margins. */
+function grooveFit(rope: number, grooveWidth: number): Margins {
+  const all = Object.values(grooveMargins(rope, grooveWidth));
+  return { middle: Math.min(...all.map(({ middle }) => middle)), worst: Math.min(...all.map(({ worst }) => worst)) };
+}
+
+/** Whether the groove ratio is one that can exist. */
+function canEnter(rope: number, grooveWidth: number): boolean {
+  const { minimum, maximum } = vocabulary.grooveRatio;
+  return grooveWidth / rope >= minimum && grooveWidth / rope <= maximum;
+}
+
+/** Whether a groove does not fail a rope, at its middle. */
+function canRun(rope: number, grooveWidth: number): boolean {
+  return canEnter(rope, grooveWidth) && outcomeOf(grooveFit(rope, grooveWidth)) !== "fails";
 }
 
 /**
@@ -137,7 +157,6 @@ function least(margins: readonly Margins[]): Margins {
  */
 export function grooveVerdict(input: RopeOnBlock): Verdict {
   const { ropeDiameter, block } = input;
-  const marginsOf = (rope: number, grooveWidth: number) => least(Object.values(grooveMargins(rope, grooveWidth)));
   const { narrow, wide, jam } = grooveMargins(ropeDiameter, block.grooveWidth);
   const width = `the groove is ${figures(block.grooveWidth / ropeDiameter)} rope diameters wide`;
   const reasons = [
@@ -146,18 +165,18 @@ export function grooveVerdict(input: RopeOnBlock): Verdict {
     [jam, `a ${mm(ropeDiameter)} rope can be drawn into a gap of ${mm(blockRules.cheekGap.value)} beside the sheave`],
   ] as const;
   const [, worst] = reasons.reduce((bad, one) => (one[0].worst < bad[0].worst ? one : bad));
-  const margins = marginsOf(ropeDiameter, block.grooveWidth);
+  const margins = grooveFit(ropeDiameter, block.grooveWidth);
   return verdictOf(
     `${mm(ropeDiameter)} line in the groove of the ${block.name}`,
     outcomeOf(margins) === "holds" ? `${width}: it fits` : worst,
     margins,
     [
       otherBlocks(input)
-        .filter(({ grooveWidth }) => grooveWidth / ropeDiameter >= 0.5 && grooveWidth / ropeDiameter <= 20)
-        .map(({ name, grooveWidth }) => ({ words: `the ${name}`, margins: marginsOf(ropeDiameter, grooveWidth) })),
+        .filter(({ grooveWidth }) => canEnter(ropeDiameter, grooveWidth))
+        .map(({ name, grooveWidth }) => ({ words: `the ${name}`, margins: grooveFit(ropeDiameter, grooveWidth) })),
       otherRopes(input)
-        .filter((rope) => block.grooveWidth / rope >= 0.5)
-        .map((rope) => ({ words: `${mm(rope)} line`, margins: marginsOf(rope, block.grooveWidth) })),
+        .filter((rope) => canEnter(rope, block.grooveWidth))
+        .map((rope) => ({ words: `${mm(rope)} line`, margins: grooveFit(rope, block.grooveWidth) })),
     ],
   );
 }

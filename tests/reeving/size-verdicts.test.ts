@@ -1,13 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { demoBlocks, type Fitting } from "../../src/materials/block-sizes.js";
+import { demoBlocks, demoNarrowBlocks, type Fitting } from "../../src/materials/block-sizes.js";
 import { ValueError } from "../../src/quantity/errors.js";
 import { bendVerdict, grooveVerdict, type RopeOnBlock, runOutVerdict } from "../../src/reeving/size-verdicts.js";
 
 const ropeDiameters = [0.003, 0.004, 0.005, 0.006, 0.008, 0.01];
+const all = [...demoBlocks, ...demoNarrowBlocks];
 const on = (millimetres: number, name: string): RopeOnBlock => ({
   ropeDiameter: millimetres / 1000,
   block: demoBlocks.find((block) => block.name === name)!,
-  blocks: demoBlocks,
+  blocks: all,
   ropeDiameters,
 });
 const bend = (millimetres: number, name: string) =>
@@ -26,7 +27,7 @@ describe("whether the bend is too tight", () => {
   it("finds a change that itself holds", () => {
     const verdict = bend(5, "29 mm block");
     expect(verdict.outcome).toBe("fails");
-    expect(verdict.change).toBe("the 57 mm block");
+    expect(verdict.change).toBe("the 57 mm narrow block");
     expect(bend(5, "57 mm block").outcome).toBe("holds");
     expect(bend(5, "40 mm block").outcome).toBe("doubtful");
     expect(bend(4, "40 mm block")).toEqual({
@@ -34,7 +35,16 @@ describe("whether the bend is too tight", () => {
       outcome: "holds",
       reason: expect.stringContaining("10 rope diameters"),
     });
-    expect(bend(5, "40 mm block").change).toBe("the 57 mm block, or 4 mm line");
+    expect(bend(5, "40 mm block").change).toBe("the 57 mm narrow block");
+  });
+
+  it("offers no block whose groove fails the rope", () => {
+    const aramid = (blocks: readonly Fitting[]) =>
+      bendVerdict({ ...on(3, "40 mm block"), blocks, material: "aramid", rule: "stiffFibre" });
+    // The 75 mm block is large enough, but its groove is five rope diameters wide.
+    expect(aramid(demoBlocks).outcome).toBe("fails");
+    expect(aramid(demoBlocks).change).toBeUndefined();
+    expect(aramid(all).change).toBe("the 75 mm halyard sheave");
   });
 
   it("asks more of aramid", () => {
@@ -63,7 +73,7 @@ describe("whether the groove fits", () => {
     expect(verdict.outcome).toBe("fails");
     expect(verdict.reason).toMatch(/lies flat/u);
     expect(verdict.change).toBe("8 mm line");
-    expect(grooveVerdict(on(4, "57 mm block")).change).toBe("the 20 mm block, or 8 mm line");
+    expect(grooveVerdict(on(4, "57 mm block")).change).toBe("the 40 mm narrow block, or 8 mm line");
     expect(grooveVerdict(on(4, "20 mm block")).outcome).toBe("holds");
   });
 
