@@ -44,7 +44,13 @@ export const creepLaws = {
   hmpe: {
     ...law("HMPE", 0.0002, 0.0006, 0.002, "first hours, comes back slowly when unloaded"),
     steady: {
-      rate: remembered(1e-10, 1e-9, 2e-8, "1/s", `20 °C at a fifth of the rope's break load; grades differ tenfold; ${hang}`),
+      rate: remembered(
+        1e-10,
+        1e-9,
+        2e-8,
+        "1/s",
+        `20 °C at a fifth of the rope's break load; grades differ tenfold; ${hang}`,
+      ),
       loadPower: remembered(2, 4, 6, "1", "steeper than the load; two weights side by side narrow it"),
       activation: remembered(10_000, 14_000, 18_000, "K", "three to five times faster for each 10 °C"),
       referenceTemperature: remembered(291, 293.15, 295, "K", "20 °C, where the rate is remembered"),

@@ -21,7 +21,7 @@ export const cleatSources = {
     seen: "read",
   },
   "omae-hmpe-creep": {
-    title: "Creep of HMPE ropes (abstract), J. Offshore Mechanics and Arctic Engineering 140(2):021401",
+    title: "An investigation on creep and creep rupture of HMPE (abstract), J. Offshore Mech. Arct. Eng. 140(2):021401",
     address: "https://asmedigitalcollection.asme.org/offshoremechanics/article-abstract/140/2/021401/395234/",
     seen: "read",
   },
