@@ -48,9 +48,9 @@ export const cleatSources = {
     seen: "read on a secondary page",
   },
   "bhandari-elements": {
-    title: "Design of Machine Elements, example 12.10, as recomputed in a textbook companion (run log)",
+    title: "Design of Machine Elements, chapter 12, as recomputed in a textbook companion (run logs)",
     author: "V. B. Bhandari",
-    address: "https://github.com/FOSSEE/Scilab-TBC-Uploads",
+    address: "https://github.com/FOSSEE/Scilab-TBC-Uploads/tree/b1f5c3f8d6671b4331cef1dcebdf63b7a43a3a2b/764/CH12",
     seen: "read on a secondary page",
   },
   "tayal-mechanics": {
@@ -108,9 +108,10 @@ export const cleatSources = {
     seen: "read",
   },
   "openstax-cable": {
-    title: "College Physics, example 5.3, the cable of a cable car, as recomputed in a textbook companion",
+    title: "College Physics, example 5.3, the cable of a cable car, as noted in a textbook companion",
     author: "OpenStax",
-    address: "https://github.com/FOSSEE/Scilab-TBC-Uploads",
+    address:
+      "https://github.com/FOSSEE/Scilab-TBC-Uploads/blob/7f60ea012dd2524dae921a2a35adbf7ef21f2bb6/3845/CH5/EX5.3/Ex5_3.sce",
     seen: "read on a secondary page",
   },
 } as const;
