@@ -84,7 +84,29 @@ const grooveRows: readonly CheckRow[] = [
 const blockBrake = (frictionArm: number) =>
   0.125 * jawGrip({ preload: 700, preloadArm: 0.45, frictionArm, normalArm: 0.2, frictionCoefficient: 0.385 }).friction;
 
+/** Push on the lever of a block brake that must hold 250 N·m on a drum of 0.2 m radius, μ = 0.35: friction grows in step with the push. */
+const leverPush = (frictionArm: number) =>
+  250 / 0.2 / jawGrip({ preload: 1, preloadArm: 0.5, frictionArm, normalArm: 0.2, frictionCoefficient: 0.35 }).friction;
+
 const jawRows: readonly CheckRow[] = [
+  publishedRow(
+    "bhandari-elements",
+    "push-closing",
+    "push on the lever of a block brake whose friction closes it, 250 N·m, μ = 0.35",
+    "1303.571429",
+    "N",
+    "example 12.4, clockwise",
+    () => leverPush(0.05),
+  ),
+  publishedRow(
+    "bhandari-elements",
+    "push-opening",
+    "push on the lever of the same brake turning the other way",
+    "1553.571429",
+    "N",
+    "example 12.4, anticlockwise",
+    () => leverPush(-0.05),
+  ),
   publishedRow(
     "statics-strength-companion",
     "friction-angle",

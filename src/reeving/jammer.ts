@@ -55,7 +55,7 @@ export function jammerGrip({ camAngle, frictionCoefficient, plateFriction, prelo
 export function selfEnergising({
   camAngle,
   frictionCoefficient,
-}: Pick<JammerInput, "camAngle" | "frictionCoefficient">) {
+}: Pick<JammerInput, "camAngle" | "frictionCoefficient">): number {
   const share = within("frictionCoefficient", frictionCoefficient) / Math.tan(within("camAngle", camAngle, 1e-3));
   return share >= 1 ? Number.POSITIVE_INFINITY : 1 / (1 - share);
 }

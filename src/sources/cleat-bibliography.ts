@@ -21,7 +21,7 @@ export const cleatBibliography = {
     seen: "read",
   },
   "omae-hmpe-creep": {
-    title: "Creep of HMPE ropes (abstract), J. Offshore Mechanics and Arctic Engineering 140(2):021401",
+    title: "An investigation on creep and creep rupture of HMPE (abstract), J. Offshore Mech. Arct. Eng. 140(2):021401",
     address: "https://asmedigitalcollection.asme.org/offshoremechanics/article-abstract/140/2/021401/395234/",
     seen: "read",
   },
@@ -42,9 +42,9 @@ export const cleatBibliography = {
     seen: "read on a secondary page",
   },
   "bhandari-elements": {
-    title: "Design of Machine Elements, example 12.10, as recomputed in a textbook companion (run log)",
+    title: "Design of Machine Elements, chapter 12, as recomputed in a textbook companion (run logs)",
     author: "V. B. Bhandari",
-    address: "https://github.com/FOSSEE/Scilab-TBC-Uploads",
+    address: "https://github.com/FOSSEE/Scilab-TBC-Uploads/tree/b1f5c3f8d6671b4331cef1dcebdf63b7a43a3a2b/764/CH12",
     seen: "read on a secondary page",
   },
   "kannan-transmission": {
@@ -95,9 +95,10 @@ export const cleatBibliography = {
     seen: "read",
   },
   "openstax-cable": {
-    title: "College Physics, example 5.3, the cable of a cable car, as recomputed in a textbook companion",
+    title: "College Physics, example 5.3, the cable of a cable car, as noted in a textbook companion",
     author: "OpenStax",
-    address: "https://github.com/FOSSEE/Scilab-TBC-Uploads",
+    address:
+      "https://github.com/FOSSEE/Scilab-TBC-Uploads/blob/7f60ea012dd2524dae921a2a35adbf7ef21f2bb6/3845/CH5/EX5.3/Ex5_3.sce",
     seen: "read on a secondary page",
   },
 } as const;
