@@ -13,9 +13,22 @@ export {
   wetFactors,
 } from "./materials/covers.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
+export { type HeatLimits, heatLimits } from "./materials/heat-limits.js";
 export { practice } from "./materials/practice.js";
+export { type RubbedHardware, type RubbedHardwareName, rubbedHardware } from "./materials/rubbed-hardware.js";
+export { hand, skinLimits } from "./materials/skin.js";
 export { type StiffnessLaw, stiffnessLaws } from "./materials/stiffness.js";
+export { type Exposure, exposures, lampToSun } from "./materials/sunlight.js";
 export { type Surface, type SurfaceName, surfaces, type TreadName, treads } from "./materials/surfaces.js";
+export {
+  crownShare,
+  fibreHeat,
+  type HeatFibre,
+  type SolidName,
+  solids,
+  type Thermal,
+  yarnFill,
+} from "./materials/thermal.js";
 // How is it shown in a notebook?
 export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
@@ -54,6 +67,35 @@ export { type Sweep, sweepLoads } from "./reeving/sweep.js";
 export { doubleBurton, firstSystem, thirdSystem } from "./reeving/systems.js";
 export { type TackleInput, tackle } from "./reeving/tackle.js";
 export { type Cause, type CauseLoss, type TurnLoss, turnLoss } from "./reeving/turn.js";
+// How hot do rope, hardware and hand get, and what does the sun do?
+export { contactTemperature, diffusivity, effusivity, type Solid } from "./rope/effusivity.js";
+export { type Flash, type FlashInput, flashRise } from "./rope/flash-temperature.js";
+export { bulkRise, frictionHeat, frictionPower, passageRise } from "./rope/friction-heat.js";
+export { fluxRise, heldSurfaceTemperature, streamTemperatureAt } from "./rope/half-space.js";
+export {
+  type HandEase,
+  type HandHeat,
+  type HandLimit,
+  handHeat,
+  handRecords,
+  safeHandSpeed,
+  safeLostForce,
+} from "./rope/hand-burn.js";
+export { type HandContact, type HandCourse, handArea, handCourse } from "./rope/hand-course.js";
+export {
+  type HardwareEase,
+  type HardwareHeat,
+  hardwareHeat,
+  hardwareRecords,
+  safeHardwareForce,
+} from "./rope/hardware-heat.js";
+export { type HeatHistory, type HistoryInput, heatHistory, warmingElsewhere } from "./rope/heat-history.js";
+export { easeVerdict, handVerdict, touchVerdict } from "./rope/heat-verdict.js";
+export { type Layered, layerResponse } from "./rope/layer-response.js";
+export { type Patch, patchResponse } from "./rope/patch-response.js";
+export { ropeHeatTransfer } from "./rope/rope-stream.js";
+export { burnDose, damageRate, timeToBurn } from "./rope/skin-burn.js";
+export { sunlightRetained } from "./rope/sunlight.js";
 // Where numbers come from
 export { type Band, bandOf } from "./sources/band.js";
 export { bibliography, type Source, type SourceId, sourceOf } from "./sources/bibliography.js";

@@ -1,0 +1,210 @@
+import { hand, skinLimits } from "../materials/skin.js";
+import { type HeatFibre, solids } from "../materials/thermal.js";
+import { within } from "../quantity/guard.js";
+import { type Band, bandOf } from "../sources/band.js";
+import type { Coefficient } from "../sources/coefficient.js";
+import { type HandContact, type HandCourse, handCourse } from "./hand-course.js";
+import { burnDose, type DamageLaw } from "./skin-burn.js";
+import { type YarnRecords, yarnRecords, yarnSolid } from "./yarn.js";
+
+/** A rope that runs through a hand. */
+export interface HandEase {
+  readonly fibre: HeatFibre;
+  readonly ropeDiameter: number;
+  readonly gloved: boolean;
+  readonly speed: number;
+  readonly duration: number;
+  /** Of rope and air [K]; 293.15 when absent. */
+  readonly ropeTemperature?: number;
+}
+
+/** What must not happen. */
+export type HandLimit = "pain" | "burn";
+
+const handNames = ["temperature", "livingDepth", "contactLength", "girthShare", "touchingShare"] as const;
+
+type HandRecords = YarnRecords & Readonly<Record<string, Coefficient>>;
+
+/**
+ * Every record that decides how much heat a hand stands.
+ *
+ * @param fibre  of the rope
+ * @param gloved  whether a glove lies between
+ * @returns records by name
+ * Source: common practice for what matters; each record says where it comes from.
+ */
+export function handRecords(fibre: HeatFibre, gloved: boolean): HandRecords {
+  const { skin, leather } = solids;
+  return {
+    ...yarnRecords(fibre),
+    ...Object.fromEntries(handNames.map((name) => [name, hand[name]])),
+    skinConductivity: skin.conductivity,
+    skinDensity: skin.density,
+    skinSpecificHeat: skin.specificHeat,
+    ...(gloved && {
+      gloveConductivity: leather.conductivity,
+      gloveDensity: leather.density,
+      gloveSpecificHeat: leather.specificHeat,
+      gloveThickness: hand.gloveThickness,
+    }),
+    pain: skinLimits.pain,
+    activation: skinLimits.activation,
+  };
+}
+
+/** A contact from one value of each record. */
+function contactOf(ease: HandEase, values: Readonly<Record<string, number>>): HandContact {
+  const of = (name: string) => values[name]!;
+  return {
+    ropeDiameter: ease.ropeDiameter,
+    yarn: yarnSolid(values as Record<keyof YarnRecords, number>),
+    ropeTemperature: within("contactTemperature", ease.ropeTemperature ?? 293.15),
+    touchingShare: of("touchingShare"),
+    contactLength: of("contactLength"),
+    girthShare: of("girthShare"),
+    skin: {
+      conductivity: of("skinConductivity"),
+      density: of("skinDensity"),
+      specificHeat: of("skinSpecificHeat"),
+    },
+    handTemperature: of("temperature"),
+    livingDepth: of("livingDepth"),
+    ...(ease.gloved && {
+      glove: {
+        leather: {
+          conductivity: of("gloveConductivity"),
+          density: of("gloveDensity"),
+          specificHeat: of("gloveSpecificHeat"),
+        },
+        thickness: of("gloveThickness"),
+      },
+    }),
+  };
+}
+
+/** Temperatures and dose in a hand. */
+export interface HandHeat {
+  /** Hottest skin or glove surface [K]. */
+  readonly outside: Band;
+  /** Hottest living skin [K]. */
+  readonly living: Band;
+  /** Burn dose [-]: burnt at 1. */
+  readonly dose: Band;
+}
+
+/**
+ * Heat in a hand through which a rope runs: how hot the skin gets, and what it does to it.
+ *
+ * @param ease  fibre, rope diameter [m], glove, speed [m/s], duration [s], rope temperature [K]
+ * @param lostForce  tension that the hand takes out of the rope [N]
+ * @returns hottest outside and living skin [K] and burn dose [-], with ranges
+ * @throws ValueError outside the ranges of the vocabulary
+ * Valid for a few seconds with a dry rope; a wet rope carries more heat away, a rough one also tears the skin.
+ * Source: henriques-1947 for the dose, carslaw-jaeger for the warming. Example: handHeat({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 0, duration: 1 }, 100).dose.value < 0.01 → true
+ */
+export function handHeat(ease: HandEase, lostForce: number): HandHeat {
+  const records = handRecords(ease.fibre, ease.gloved);
+  const course = (values: Readonly<Record<string, number>>) =>
+    handCourse(contactOf(ease, values), ease.speed, ease.duration);
+  return {
+    outside: bandOf(records, (values) => Math.max(...course(values).at(lostForce).outside)),
+    living: bandOf(records, (values) => Math.max(...course(values).at(lostForce).living)),
+    dose: bandOf(records, (values) => doseOf(course(values), lostForce, lawOf(values))),
+  };
+}
+
+/** More than any hand takes out of a rope [N]. */
+const mostForce = 1e5;
+
+/**
+ * Largest force that a hand may take out of a running rope before it hurts or burns.
+ *
+ *     pain: the living skin reaches the pain threshold;  burn: the dose reaches 1
+ *
+ * @param ease  fibre, rope diameter [m], glove, speed [m/s], duration [s], rope temperature [K]
+ * @param limit  pain or burn
+ * @returns lost force with its range [N]
+ * @throws ValueError outside the ranges of the vocabulary, and for a rope at rest
+ * Valid for a few seconds with a dry rope.
+ * Source: infrared-pain for pain, henriques-1947 for burns. Example: safeLostForce({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 2, duration: 1 }, "burn").value > 10 → true
+ */
+export function safeLostForce(ease: HandEase, limit: HandLimit): Band {
+  within("ropeSpeed", ease.speed, 1e-3);
+  return bandOf(handRecords(ease.fibre, ease.gloved), (values) => {
+    const course = handCourse(contactOf(ease, values), ease.speed, ease.duration);
+    const tooMuch = (force: number) =>
+      limit === "pain"
+        ? Math.max(...course.at(force).living) >= values.pain!
+        : doseOf(course, force, lawOf(values)) >= 1;
+    return edgeOf(tooMuch, mostForce);
+  });
+}
+
+/** Slowest and fastest rope that is looked at [m/s]. */
+const speeds = { least: 1e-3, most: 20 } as const;
+
+/**
+ * Fastest that a rope may run through a hand at a lost force before it hurts or burns.
+ *
+ *     the speed at which the safe lost force is the one that is given, sought on logarithms
+ *
+ * @param ease  as for `safeLostForce`, without its speed
+ * @param lostForce  tension that the hand takes out of the rope [N], above 0
+ * @param limit  pain or burn
+ * @returns speed with its range [m/s], 0.001 to 20
+ * @throws ValueError outside the ranges of the vocabulary
+ * Source: infrared-pain for pain, henriques-1947 for burns. Example: safeHandSpeed({ fibre: "polyester", ropeDiameter: 0.008, gloved: true, duration: 1 }, 20, "burn").low > 0.1 → true
+ */
+export function safeHandSpeed(ease: Omit<HandEase, "speed">, lostForce: number, limit: HandLimit): Band {
+  const wanted = Math.log(within("lostForce", lostForce, 1e-3));
+  const known = new Map<number, Band>();
+  const forceAt = (logSpeed: number) => {
+    const band = known.get(logSpeed) ?? safeLostForce({ ...ease, speed: Math.exp(logSpeed) }, limit);
+    known.set(logSpeed, band);
+    return band;
+  };
+  const speedFor = (end: keyof Band) => logRoot((logSpeed) => Math.log(forceAt(logSpeed)[end]) - wanted);
+  return { value: speedFor("value"), low: speedFor("low"), high: speedFor("high") };
+}
+
+/** Speed at which a nearly straight, falling function of its logarithm is zero, by false position with halved weights. */
+function logRoot(excess: (logSpeed: number) => number): number {
+  let [low, high] = [Math.log(speeds.least), Math.log(speeds.most)];
+  let [above, below] = [excess(low), excess(high)];
+  if (above <= 0) return speeds.least;
+  if (below >= 0) return speeds.most;
+  for (let turn = 0; turn < 30; turn += 1) {
+    const next = low + ((high - low) * above) / (above - below);
+    const found = excess(next);
+    if (Math.abs(found) < 1e-4) return Math.exp(next);
+    if (found > 0) {
+      [low, above] = [next, found];
+      below /= 2;
+    } else {
+      [high, below] = [next, found];
+      above /= 2;
+    }
+  }
+  return Math.exp((low + high) / 2);
+}
+
+function doseOf(course: HandCourse, lostForce: number, law: DamageLaw): number {
+  return burnDose(course.at(lostForce).living, course.step, law);
+}
+
+function lawOf(values: Readonly<Record<string, number>>): DamageLaw {
+  return { damageFactor: skinLimits.damageFactor.value, activation: values.activation! };
+}
+
+/** Where something that holds for large forces begins to hold, found by halving the logarithm. */
+function edgeOf(holds: (force: number) => boolean, most: number): number {
+  if (!holds(most)) return most;
+  let low = 1e-3;
+  let high = most;
+  for (let turn = 0; turn < 36; turn += 1) {
+    const middle = Math.sqrt(low * high);
+    if (holds(middle)) high = middle;
+    else low = middle;
+  }
+  return low;
+}

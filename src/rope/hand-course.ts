@@ -1,0 +1,127 @@
+import { within } from "../quantity/guard.js";
+import type { Solid } from "./effusivity.js";
+import { effusivity } from "./effusivity.js";
+import { fluxRise } from "./half-space.js";
+import { heatHistory, warmingElsewhere } from "./heat-history.js";
+import { type Layered, layerResponse } from "./layer-response.js";
+import { ropeHeatTransfer } from "./rope-stream.js";
+
+/** A rope in a hand, as plain numbers. */
+export interface HandContact {
+  readonly ropeDiameter: number;
+  /** Of the yarn. */
+  readonly yarn: Solid;
+  /** [K] */
+  readonly ropeTemperature: number;
+  readonly touchingShare: number;
+  readonly contactLength: number;
+  /** Part of the girth of the rope that lies on skin or glove [-]. */
+  readonly girthShare: number;
+  readonly skin: Solid;
+  /** [K] */
+  readonly handTemperature: number;
+  /** Of the living skin [m]. */
+  readonly livingDepth: number;
+  readonly glove?: { readonly leather: Solid; readonly thickness: number };
+}
+
+/** How a hand warms up while a rope runs through it, and after it was let go. */
+export interface HandCourse {
+  /** [s] */
+  readonly step: number;
+  /** Temperatures from the start, at the lost force asked for [K]. */
+  readonly at: (lostForce: number) => { readonly outside: number[]; readonly living: number[] };
+}
+
+const stepsRunning = 60;
+/** The living skin goes on warming after the rope has stopped: two more durations are watched. */
+const stepsInAll = 3 * stepsRunning;
+
+/**
+ * Course of temperatures in a hand through which a rope runs at a steady speed, then stops.
+ *
+ *     heat made q = F_lost · v / A, shared out between hand and rope step by step; all temperatures are linear in q
+ *
+ * @param contact  sizes [m], shares [-], temperatures [K], solids
+ * @param speed  v [m/s], 0 to 100
+ * @param duration  for which the rope runs [s], above 0
+ * @returns step [s] and the temperatures at any lost force [K]
+ * @throws ValueError outside these ranges
+ * Valid for some seconds: blood flow, sweat and the air are left out.
+ * Source: carslaw-jaeger, superposition.
+ */
+export function handCourse(contact: HandContact, speed: number, duration: number): HandCourse {
+  const step = within("duration", duration, 1e-6) / stepsRunning;
+  const times = Array.from({ length: stepsInAll }, (_, index) => (index + 1) * step);
+  const h = ropeHeatTransfer({
+    effusivity: effusivity(contact.yarn),
+    contactLength: contact.contactLength,
+    speed,
+    touchingShare: contact.touchingShare,
+  });
+  const running = times.map((_, index) => (index < stepsRunning ? 1 : 0));
+  const { outer, living } = responses(contact);
+  const outerResponse = times.map(outer);
+  const livingResponse = times.map(living);
+  const course = (flux: number, ropeExcess: number) => {
+    const history = heatHistory({
+      response: outerResponse,
+      flux: running.map((on) => on * flux),
+      heatTransfer: running.map((on) => on * h),
+      ropeExcess,
+    });
+    return { outside: history.surface, living: warmingElsewhere(history.intoBody, livingResponse) };
+  };
+  const unit = course(1, 0);
+  const coldRope = course(0, contact.ropeTemperature - contact.handTemperature);
+  const fluxOf = speed / handArea(contact);
+  return {
+    step,
+    at: (lostForce) => {
+      const flux = within("lostForce", lostForce) * fluxOf;
+      const from = (rise: readonly number[], offset: readonly number[]) => [
+        contact.handTemperature,
+        ...rise.map((one, index) => contact.handTemperature + flux * one + offset[index]!),
+      ];
+      return {
+        outside: from(unit.outside, coldRope.outside),
+        living: from(unit.living, coldRope.living),
+      };
+    },
+  };
+}
+
+/**
+ * Area over which a rope lies on a hand.
+ *
+ *     A = π d · girth share · length
+ *
+ * @param contact  rope diameter [m], girth share [-], contact length [m]
+ * @returns area [m²]
+ * Source: statics, geometry.
+ */
+export function handArea({
+  ropeDiameter,
+  girthShare,
+  contactLength,
+}: Pick<HandContact, "ropeDiameter" | "girthShare" | "contactLength">): number {
+  return (
+    Math.PI *
+    within("ropeDiameter", ropeDiameter) *
+    within("touchingShare", girthShare) *
+    within("contactLength", contactLength)
+  );
+}
+
+/** Warming of the outside and of the living skin for a unit of steady flux. */
+function responses({ skin, livingDepth, glove }: HandContact) {
+  if (glove === undefined) {
+    const at = (depth: number) => (time: number) => fluxRise({ flux: 1, depth, time, solid: skin });
+    return { outer: at(0), living: at(livingDepth) };
+  }
+  const layered: Layered = { layer: glove.leather, thickness: glove.thickness, body: skin };
+  return {
+    outer: (time: number) => layerResponse(layered, time),
+    living: (time: number) => layerResponse(layered, time, livingDepth),
+  };
+}
