@@ -33,6 +33,7 @@ export {
 export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
 // Does it agree with what is published?
+export { type BurnTime, burnTimes, burnTimesSource } from "./published/burn-times.js";
 export { compare } from "./published/compare.js";
 export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
 export { publishedChecks } from "./published/registry.js";

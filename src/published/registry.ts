@@ -1,6 +1,9 @@
 import { apiTable } from "./api-table.js";
 import { capstanExamples } from "./capstan-examples.js";
 import { compare } from "./compare.js";
+import { heatBrakes } from "./heat-brakes.js";
+import { heatPractice } from "./heat-practice.js";
+import { heatSolids } from "./heat-solids.js";
 import { measuredTackles } from "./measured-tackles.js";
 import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
@@ -67,6 +70,9 @@ const sets: readonly CheckSet[] = [
   windStandardAtmosphere,
   windStatics,
   windTurbulenceProgram,
+  heatBrakes,
+  heatSolids,
+  heatPractice,
 ];
 
 /**

@@ -451,6 +451,16 @@ export const bibliography = {
     address: "https://scilit.net/publications/7ec390b5395e5dd2b468d687686c69c2",
     seen: "read",
   },
+  "recknagel-contact": {
+    title: "Contact temperature of two surfaces, example of hand and iron plate, after Recknagel and Schramek",
+    address: "https://www.schweizer-fn.de/waerme/sonstiges/sonstiges.php",
+    seen: "read on a secondary page",
+  },
+  "work-rate-answer": {
+    title: "Work rate of friction on a sliding body: worked homework answer",
+    address: "https://assignmentexpert.com/homework-answers/physics/other/question-128963",
+    seen: "read",
+  },
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */
