@@ -52,12 +52,12 @@ export function flashRise({ flux, halfLength, speed, solid }: FlashInput): Flash
   const peclet = (within("ropeSpeed", speed) * b) / (2 * diffusivity(solid));
   const resting = (q * b) / solid.conductivity;
   const maximum = (2 * resting) / Math.sqrt(Math.PI * (4 / Math.PI + peclet));
-  const slow = restingMean * resting;
-  const fast = ((2 / 3) * 2 * resting) / Math.sqrt(Math.PI * peclet);
+  const fast = 4 / 3 / Math.sqrt(Math.PI * peclet);
+  const mean = peclet === 0 ? restingMean : (restingMean * fast) / Math.hypot(restingMean, fast);
   return {
     peclet,
     regime: peclet < slowBelow ? "slow" : peclet > fastAbove ? "fast" : "between",
     maximum,
-    mean: peclet === 0 ? slow : (slow * fast) / Math.hypot(slow, fast),
+    mean: mean * resting,
   };
 }
