@@ -72,13 +72,16 @@ export { type Cause, type CauseLoss, type TurnLoss, turnLoss } from "./reeving/t
 export { contactTemperature, diffusivity, effusivity, type Solid } from "./rope/effusivity.js";
 export { type Flash, type FlashInput, flashRise } from "./rope/flash-temperature.js";
 export { bulkRise, frictionHeat, frictionPower, passageRise } from "./rope/friction-heat.js";
+export { gripLoss } from "./rope/grip-loss.js";
 export { fluxRise, heldSurfaceTemperature, streamTemperatureAt } from "./rope/half-space.js";
 export {
   type HandEase,
   type HandHeat,
   type HandLimit,
+  handContact,
   handHeat,
   handRecords,
+  safeForceByRecord,
   safeHandSpeed,
   safeLostForce,
 } from "./rope/hand-burn.js";

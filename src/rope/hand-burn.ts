@@ -52,8 +52,20 @@ export function handRecords(fibre: HeatFibre, gloved: boolean): HandRecords {
   };
 }
 
+/**
+ * Contact of a hand and a rope at the middle of every record, for `handCourse`.
+ *
+ * @param ease  fibre, rope diameter [m], glove, rope temperature [K]
+ * @returns sizes [m], shares [-], temperatures [K], solids
+ * Source: common practice for what matters; each record says where it comes from.
+ */
+export function handContact(ease: Omit<HandEase, "speed" | "duration">): HandContact {
+  const records = handRecords(ease.fibre, ease.gloved);
+  return contactOf(ease, Object.fromEntries(Object.entries(records).map(([name, { value }]) => [name, value])));
+}
+
 /** A contact from one value of each record. */
-function contactOf(ease: HandEase, values: Readonly<Record<string, number>>): HandContact {
+function contactOf(ease: Omit<HandEase, "speed" | "duration">, values: Readonly<Record<string, number>>): HandContact {
   const of = (name: string) => values[name]!;
   return {
     ropeDiameter: ease.ropeDiameter,
@@ -107,8 +119,8 @@ export function handHeat(ease: HandEase, lostForce: number): HandHeat {
   const course = (values: Readonly<Record<string, number>>) =>
     handCourse(contactOf(ease, values), ease.speed, ease.duration);
   return {
-    outside: bandOf(records, (values) => Math.max(...course(values).at(lostForce).outside)),
-    living: bandOf(records, (values) => Math.max(...course(values).at(lostForce).living)),
+    outside: bandOf(records, (values) => Math.max(...course(values).outside(lostForce))),
+    living: bandOf(records, (values) => Math.max(...course(values).living(lostForce))),
     dose: bandOf(records, (values) => doseOf(course(values), lostForce, lawOf(values))),
   };
 }
@@ -130,14 +142,36 @@ const mostForce = 1e5;
  */
 export function safeLostForce(ease: HandEase, limit: HandLimit): Band {
   within("ropeSpeed", ease.speed, 1e-3);
-  return bandOf(handRecords(ease.fibre, ease.gloved), (values) => {
-    const course = handCourse(contactOf(ease, values), ease.speed, ease.duration);
-    const tooMuch = (force: number) =>
-      limit === "pain"
-        ? Math.max(...course.at(force).living) >= values.pain!
-        : doseOf(course, force, lawOf(values)) >= 1;
-    return edgeOf(tooMuch, mostForce);
-  });
+  return bandOf(handRecords(ease.fibre, ease.gloved), (values) => safeForceAt(ease, limit, values));
+}
+
+/**
+ * How far each record alone moves the largest force that a hand may take out of a running rope.
+ *
+ * @param ease  as for `safeLostForce`
+ * @param limit  pain or burn
+ * @returns for each record the lost force with the range that this record alone gives it [N]
+ * @throws ValueError as `safeLostForce`
+ * Source: henriques-1947. Example: safeForceByRecord({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 2, duration: 2 }, "pain").activation!.low > 50 → true
+ */
+export function safeForceByRecord(ease: HandEase, limit: HandLimit): Record<string, Band> {
+  within("ropeSpeed", ease.speed, 1e-3);
+  const records: Readonly<Record<string, Coefficient>> = handRecords(ease.fibre, ease.gloved);
+  const names = Object.keys(records);
+  const middle = Object.fromEntries(names.map((name) => [name, records[name]!.value]));
+  return Object.fromEntries(
+    names.map((name) => [
+      name,
+      bandOf({ [name]: records[name]! }, (one) => safeForceAt(ease, limit, { ...middle, ...one })),
+    ]),
+  );
+}
+
+function safeForceAt(ease: HandEase, limit: HandLimit, values: Readonly<Record<string, number>>): number {
+  const course = handCourse(contactOf(ease, values), ease.speed, ease.duration);
+  const tooMuch = (force: number) =>
+    limit === "pain" ? Math.max(...course.living(force)) >= values.pain! : doseOf(course, force, lawOf(values)) >= 1;
+  return edgeOf(tooMuch, mostForce);
 }
 
 /** Slowest and fastest rope that is looked at [m/s]. */
@@ -189,7 +223,7 @@ function logRoot(excess: (logSpeed: number) => number): number {
 }
 
 function doseOf(course: HandCourse, lostForce: number, law: DamageLaw): number {
-  return burnDose(course.at(lostForce).living, course.step, law);
+  return burnDose(course.living(lostForce), course.step, law);
 }
 
 function lawOf(values: Readonly<Record<string, number>>): DamageLaw {
@@ -201,7 +235,7 @@ function edgeOf(holds: (force: number) => boolean, most: number): number {
   if (!holds(most)) return most;
   let low = 1e-3;
   let high = most;
-  for (let turn = 0; turn < 36; turn += 1) {
+  for (let turn = 0; turn < 28; turn += 1) {
     const middle = Math.sqrt(low * high);
     if (holds(middle)) high = middle;
     else low = middle;

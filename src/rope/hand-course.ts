@@ -29,8 +29,10 @@ export interface HandContact {
 export interface HandCourse {
   /** [s] */
   readonly step: number;
-  /** Temperatures from the start, at the lost force asked for [K]. */
-  readonly at: (lostForce: number) => { readonly outside: number[]; readonly living: number[] };
+  /** Temperatures of the outer surface from the start, at a lost force [K]. */
+  readonly outside: (lostForce: number) => number[];
+  /** Temperatures of the living skin from the start, at a lost force [K]. */
+  readonly living: (lostForce: number) => number[];
 }
 
 const stepsRunning = 60;
@@ -75,20 +77,12 @@ export function handCourse(contact: HandContact, speed: number, duration: number
   const unit = course(1, 0);
   const coldRope = course(0, contact.ropeTemperature - contact.handTemperature);
   const fluxOf = speed / handArea(contact);
-  return {
-    step,
-    at: (lostForce) => {
-      const flux = within("lostForce", lostForce) * fluxOf;
-      const from = (rise: readonly number[], offset: readonly number[]) => [
-        contact.handTemperature,
-        ...rise.map((one, index) => contact.handTemperature + flux * one + offset[index]!),
-      ];
-      return {
-        outside: from(unit.outside, coldRope.outside),
-        living: from(unit.living, coldRope.living),
-      };
-    },
+  const from = (place: "outside" | "living") => (lostForce: number) => {
+    const flux = within("lostForce", lostForce) * fluxOf;
+    const [rise, offset] = [unit[place], coldRope[place]];
+    return [contact.handTemperature, ...rise.map((one, n) => contact.handTemperature + flux * one + offset[n]!)];
   };
+  return { step, outside: from("outside"), living: from("living") };
 }
 
 /**

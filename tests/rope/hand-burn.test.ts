@@ -3,8 +3,17 @@ import { describe, expect, it } from "vitest";
 import { hand, skinLimits } from "../../src/materials/skin.js";
 import { ValueError } from "../../src/quantity/errors.js";
 import { diffusivity, effusivity } from "../../src/rope/effusivity.js";
+import { gripLoss } from "../../src/rope/grip-loss.js";
 import { streamTemperatureAt } from "../../src/rope/half-space.js";
-import { type HandEase, handHeat, handRecords, safeHandSpeed, safeLostForce } from "../../src/rope/hand-burn.js";
+import {
+  type HandEase,
+  handContact,
+  handHeat,
+  handRecords,
+  safeForceByRecord,
+  safeHandSpeed,
+  safeLostForce,
+} from "../../src/rope/hand-burn.js";
 import { type HandContact, handArea, handCourse } from "../../src/rope/hand-course.js";
 import { ropeHeatTransfer } from "../../src/rope/rope-stream.js";
 import { evenly } from "../numerics/evenly.js";
@@ -26,8 +35,8 @@ const contact: HandContact = {
 
 describe("course of a hand", () => {
   it("is the closed solution of skin in a stream while the rope runs", () => {
-    const { step, at } = handCourse(contact, 2, 3);
-    const { outside, living } = at(60);
+    const course = handCourse(contact, 2, 3);
+    const [outside, living] = [course.outside(60), course.living(60)];
     const h = ropeHeatTransfer({ effusivity: effusivity(wood), contactLength: 0.085, speed: 2, touchingShare: 0.6 });
     const flux = (60 * 2) / handArea(contact);
     const exact = (depth: number) =>
@@ -40,29 +49,29 @@ describe("course of a hand", () => {
         depth,
         time: 3,
       });
-    expect(step).toBeCloseTo(0.05, 12);
+    expect(course.step).toBeCloseTo(0.05, 12);
     expect(Math.abs(outside[60]! - exact(0))).toBeLessThan(0.5);
     expect(Math.abs(living[60]! - exact(0.0003))).toBeLessThan(0.5);
   });
 
   it("only cools towards the rope when nothing is lost, and stays when rope and hand are alike", () => {
-    const cold = handCourse(contact, 2, 3).at(0);
-    expect(Math.max(...cold.living)).toBe(305.15);
-    const alike = handCourse({ ...contact, ropeTemperature: 305.15 }, 2, 3).at(0);
-    expect(alike.outside.every((one) => one === 305.15)).toBe(true);
+    const cold = handCourse(contact, 2, 3);
+    expect(Math.max(...cold.living(0))).toBe(305.15);
+    const alike = handCourse({ ...contact, ropeTemperature: 305.15 }, 2, 3);
+    expect(alike.outside(0).every((one) => one === 305.15)).toBe(true);
   });
 
   it("with a glove of skin is the bare hand, that much deeper", () => {
-    const deeper = handCourse({ ...contact, livingDepth: 0.0008 }, 1, 2).at(50);
+    const deeper = handCourse({ ...contact, livingDepth: 0.0008 }, 1, 2).living(50);
     const glove = { leather: skin, thickness: 0.0005 };
-    const gloved = handCourse({ ...contact, glove }, 1, 2).at(50);
-    gloved.living.forEach((one, index) => {
-      expect(one).toBeCloseTo(deeper.living[index]!, 8);
+    const gloved = handCourse({ ...contact, glove }, 1, 2).living(50);
+    gloved.forEach((one, index) => {
+      expect(one).toBeCloseTo(deeper[index]!, 8);
     });
   });
 
   it("goes on warming the living skin after the rope has stopped, under a glove above all", () => {
-    const { living } = handCourse({ ...contact, glove: { leather, thickness: 0.001 } }, 2, 1).at(200);
+    const living = handCourse({ ...contact, glove: { leather, thickness: 0.001 } }, 2, 1).living(200);
     expect(living.indexOf(Math.max(...living))).toBeGreaterThan(60);
   });
 
@@ -70,7 +79,7 @@ describe("course of a hand", () => {
     expect(() => handCourse({ ...contact, ropeDiameter: 0 }, 1, 1)).toThrow(ValueError);
     expect(() => handCourse(contact, -1, 1)).toThrow(ValueError);
     expect(() => handCourse(contact, 1, 0)).toThrow(ValueError);
-    expect(() => handCourse(contact, 1, 1).at(-1)).toThrow(ValueError);
+    expect(() => handCourse(contact, 1, 1).living(-1)).toThrow(ValueError);
   });
 });
 
@@ -124,5 +133,28 @@ describe("what a hand stands", () => {
     expect(records.livingDepth).toBe(hand.livingDepth);
     expect(Object.keys(records).filter((name) => name.startsWith("glove")).length).toBe(4);
     expect(Object.keys(handRecords("polyester", false)).filter((name) => name.startsWith("glove"))).toEqual([]);
+  });
+
+  it("has a range that the single records make up, in squares of logarithms", () => {
+    const whole = safeLostForce(bare, "burn");
+    const parts = Object.values(safeForceByRecord(bare, "burn"));
+    for (const { value } of parts) expect(value).toBeCloseTo(whole.value, 6);
+    const low = Math.hypot(...parts.map(({ low: end }) => Math.log(end / whole.value)));
+    expect(low / Math.log(whole.value / whole.low)).toBeCloseTo(1, 6);
+    expect(safeForceByRecord(bare, "burn").pain).toMatchObject({ low: whole.value, high: whole.value });
+  });
+
+  it("at the middle of its records is the course of that contact", () => {
+    const { living } = handCourse(handContact(bare), bare.speed, bare.duration);
+    expect(Math.max(...living(40))).toBeCloseTo(handHeat(bare, 40).living.value, 9);
+  });
+});
+
+describe("a squeezing hand", () => {
+  it("takes twice the friction of one face, nothing without a grip", () => {
+    expect(gripLoss(100).value).toBeCloseTo(200 * hand.friction.value, 12);
+    expect(gripLoss(0).value).toBe(0);
+    expect(gripLoss(50).high / gripLoss(50).low).toBeCloseTo(hand.friction.high / hand.friction.low, 12);
+    expect(() => gripLoss(-1)).toThrow(ValueError);
   });
 });
