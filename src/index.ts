@@ -92,6 +92,7 @@ export {
   hardwareHeat,
   hardwareRecords,
   safeHardwareForce,
+  safeHardwareSpeed,
 } from "./rope/hardware-heat.js";
 export { type HeatHistory, type HistoryInput, heatHistory, warmingElsewhere } from "./rope/heat-history.js";
 export { easeVerdict, handVerdict, touchVerdict } from "./rope/heat-verdict.js";

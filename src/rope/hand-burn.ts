@@ -1,9 +1,11 @@
 import { hand, skinLimits } from "../materials/skin.js";
 import { type HeatFibre, solids } from "../materials/thermal.js";
+import { logRoot } from "../numerics/log-root.js";
 import { within } from "../quantity/guard.js";
 import { type Band, bandOf } from "../sources/band.js";
 import type { Coefficient } from "../sources/coefficient.js";
 import { type HandContact, type HandCourse, handCourse } from "./hand-course.js";
+import { ropeSpeeds } from "./rope-stream.js";
 import { burnDose, type DamageLaw } from "./skin-burn.js";
 import { type YarnRecords, yarnRecords, yarnSolid } from "./yarn.js";
 
@@ -174,9 +176,6 @@ function safeForceAt(ease: HandEase, limit: HandLimit, values: Readonly<Record<s
   return edgeOf(tooMuch, mostForce);
 }
 
-/** Slowest and fastest rope that is looked at [m/s]. */
-const speeds = { least: 1e-3, most: 20 } as const;
-
 /**
  * Fastest that a rope may run through a hand at a lost force before it hurts or burns.
  *
@@ -192,38 +191,17 @@ const speeds = { least: 1e-3, most: 20 } as const;
 export function safeHandSpeed(ease: Omit<HandEase, "speed">, lostForce: number, limit: HandLimit): Band {
   const wanted = Math.log(within("lostForce", lostForce, 1e-3));
   const known = new Map<number, Band>();
-  const forceAt = (logSpeed: number) => {
-    const band = known.get(logSpeed) ?? safeLostForce({ ...ease, speed: Math.exp(logSpeed) }, limit);
-    known.set(logSpeed, band);
+  const forceAt = (speed: number) => {
+    const band = known.get(speed) ?? safeLostForce({ ...ease, speed }, limit);
+    known.set(speed, band);
     return band;
   };
-  const speedFor = (end: keyof Band) => logRoot((logSpeed) => Math.log(forceAt(logSpeed)[end]) - wanted);
+  const speedFor = (end: keyof Band) => logRoot((speed) => Math.log(forceAt(speed)[end]) - wanted, ropeSpeeds);
   return { value: speedFor("value"), low: speedFor("low"), high: speedFor("high") };
 }
 
-/** Speed at which a nearly straight, falling function of its logarithm is zero, by false position with halved weights. */
-function logRoot(excess: (logSpeed: number) => number): number {
-  let [low, high] = [Math.log(speeds.least), Math.log(speeds.most)];
-  let [above, below] = [excess(low), excess(high)];
-  if (above <= 0) return speeds.least;
-  if (below >= 0) return speeds.most;
-  for (let turn = 0; turn < 30; turn += 1) {
-    const next = low + ((high - low) * above) / (above - below);
-    const found = excess(next);
-    if (Math.abs(found) < 1e-4) return Math.exp(next);
-    if (found > 0) {
-      [low, above] = [next, found];
-      below /= 2;
-    } else {
-      [high, below] = [next, found];
-      above /= 2;
-    }
-  }
-  return Math.exp((low + high) / 2);
-}
-
 function doseOf(course: HandCourse, lostForce: number, law: DamageLaw): number {
-  return burnDose(course.living(lostForce), course.step, law);
+  return burnDose(course.living(lostForce), course.times, law);
 }
 
 function lawOf(values: Readonly<Record<string, number>>): DamageLaw {

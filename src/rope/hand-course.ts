@@ -27,17 +27,27 @@ export interface HandContact {
 
 /** How a hand warms up while a rope runs through it, and after it was let go. */
 export interface HandCourse {
-  /** [s] */
-  readonly step: number;
-  /** Temperatures of the outer surface from the start, at a lost force [K]. */
+  /** From the start, closer while the rope runs [s]. */
+  readonly times: readonly number[];
+  /** Temperatures of the outer surface at these times, at a lost force [K]. */
   readonly outside: (lostForce: number) => number[];
-  /** Temperatures of the living skin from the start, at a lost force [K]. */
+  /** Temperatures of the living skin at these times, at a lost force [K]. */
   readonly living: (lostForce: number) => number[];
 }
 
-const stepsRunning = 60;
-/** The living skin goes on warming after the rope has stopped: two more durations are watched. */
-const stepsInAll = 3 * stepsRunning;
+const stepsRunning = 36;
+
+/** The living skin goes on warming after the rope has stopped, under a glove for many seconds: so long it is watched [s]. */
+const watchedAfter = 10;
+const looksAfter = 24;
+
+/** Counts of steps at which temperatures are looked at: each step while the rope runs, then about so many looks. */
+function instantsOf(step: number): number[] {
+  const stride = Math.max(1, Math.ceil(watchedAfter / step / looksAfter));
+  const during = Array.from({ length: stepsRunning }, (_, index) => index + 1);
+  const after = Array.from({ length: looksAfter }, (_, index) => stepsRunning + (index + 1) * stride);
+  return [...during, ...after];
+}
 
 /**
  * Course of temperatures in a hand through which a rope runs at a steady speed, then stops.
@@ -47,42 +57,44 @@ const stepsInAll = 3 * stepsRunning;
  * @param contact  sizes [m], shares [-], temperatures [K], solids
  * @param speed  v [m/s], 0 to 100
  * @param duration  for which the rope runs [s], above 0
- * @returns step [s] and the temperatures at any lost force [K]
+ * @returns times [s], to 10 s after the rope has stopped, and the temperatures at any lost force [K]
  * @throws ValueError outside these ranges
  * Valid for some seconds: blood flow, sweat and the air are left out.
  * Source: carslaw-jaeger, superposition.
  */
 export function handCourse(contact: HandContact, speed: number, duration: number): HandCourse {
   const step = within("duration", duration, 1e-6) / stepsRunning;
-  const times = Array.from({ length: stepsInAll }, (_, index) => (index + 1) * step);
+  const instants = instantsOf(step);
   const h = ropeHeatTransfer({
     effusivity: effusivity(contact.yarn),
     contactLength: contact.contactLength,
     speed,
     touchingShare: contact.touchingShare,
   });
-  const running = times.map((_, index) => (index < stepsRunning ? 1 : 0));
   const { outer, living } = responses(contact);
-  const outerResponse = times.map(outer);
-  const livingResponse = times.map(living);
-  const course = (flux: number, ropeExcess: number) => {
-    const history = heatHistory({
-      response: outerResponse,
-      flux: running.map((on) => on * flux),
-      heatTransfer: running.map((on) => on * h),
-      ropeExcess,
-    });
-    return { outside: history.surface, living: warmingElsewhere(history.intoBody, livingResponse) };
-  };
-  const unit = course(1, 0);
-  const coldRope = course(0, contact.ropeTemperature - contact.handTemperature);
+  const responseOf = (at: (time: number) => number, steps: number) =>
+    Array.from({ length: steps }, (_, index) => at((index + 1) * step));
+  const running = (value: number) => Array.from({ length: stepsRunning }, () => value);
+  const outerWhileRunning = responseOf(outer, stepsRunning);
+  const intoBody = (flux: number, ropeExcess: number) =>
+    heatHistory({ response: outerWhileRunning, flux: running(flux), heatTransfer: running(h), ropeExcess }).intoBody;
+  const unit = intoBody(1, 0);
+  const coldRope = intoBody(0, contact.ropeTemperature - contact.handTemperature);
   const fluxOf = speed / handArea(contact);
-  const from = (place: "outside" | "living") => (lostForce: number) => {
-    const flux = within("lostForce", lostForce) * fluxOf;
-    const [rise, offset] = [unit[place], coldRope[place]];
-    return [contact.handTemperature, ...rise.map((one, n) => contact.handTemperature + flux * one + offset[n]!)];
+  const temperaturesAt = (at: (time: number) => number) => {
+    const response = responseOf(at, instants.at(-1)!);
+    const rise = warmingElsewhere(unit, response, instants);
+    const offset = warmingElsewhere(coldRope, response, instants);
+    return (lostForce: number) => {
+      const flux = within("lostForce", lostForce) * fluxOf;
+      return [contact.handTemperature, ...rise.map((one, n) => contact.handTemperature + flux * one + offset[n]!)];
+    };
   };
-  return { step, outside: from("outside"), living: from("living") };
+  return {
+    times: [0, ...instants.map((instant) => instant * step)],
+    outside: (lostForce) => temperaturesAt(outer)(lostForce),
+    living: temperaturesAt(living),
+  };
 }
 
 /**

@@ -1,13 +1,14 @@
 import { heatLimits } from "../materials/heat-limits.js";
 import type { RubbedHardware } from "../materials/rubbed-hardware.js";
 import { crownShare, type HeatFibre, solids, type Thermal } from "../materials/thermal.js";
+import { logRoot } from "../numerics/log-root.js";
 import { within } from "../quantity/guard.js";
 import { type Band, bandOf } from "../sources/band.js";
 import type { Coefficient } from "../sources/coefficient.js";
 import { effusivity } from "./effusivity.js";
 import { heatHistory } from "./heat-history.js";
 import { patchResponse } from "./patch-response.js";
-import { exitOverMean, ropeHeatTransfer } from "./rope-stream.js";
+import { exitOverMean, ropeHeatTransfer, ropeSpeeds } from "./rope-stream.js";
 import { type YarnRecords, yarnRecords, yarnSolid } from "./yarn.js";
 
 /** A rope that slides over a piece of hardware at a steady speed. */
@@ -144,4 +145,23 @@ export function safeHardwareForce(ease: HardwareEase): Band {
   const air = within("contactTemperature", ease.airTemperature ?? 293.15);
   const records = { ...hardwareRecords(ease.fibre, ease.hardware), damage: heatLimits[ease.fibre].damage };
   return bandOf(records, (values) => (values.damage - air) / warmingOf(ease, values as unknown as HardwareValues).rope);
+}
+
+/**
+ * Fastest that a rope may run over a piece of hardware at a lost force before it is marked by heat.
+ *
+ *     the speed at which the safe lost force is the one that is given, sought on logarithms
+ *
+ * @param ease  as for `safeHardwareForce`, without its speed
+ * @param lostForce  tension lost there [N], above 0
+ * @returns speed with its range [m/s], 0.001 to 20
+ * @throws ValueError outside the ranges of the vocabulary
+ * Valid as `hardwareHeat`.
+ * Source: jaeger-1942 for the rope, carslaw-jaeger for the hardware. Example: safeHardwareSpeed({ fibre: "polyester", ropeDiameter: 0.008, hardware: rubbedHardware.ring, duration: 2 }, 60).value > 1 → true
+ */
+export function safeHardwareSpeed(ease: Omit<HardwareEase, "speed">, lostForce: number): Band {
+  const wanted = Math.log(within("lostForce", lostForce, 1e-3));
+  const speedFor = (end: keyof Band) =>
+    logRoot((speed) => Math.log(safeHardwareForce({ ...ease, speed })[end]) - wanted, ropeSpeeds);
+  return { value: speedFor("value"), low: speedFor("low"), high: speedFor("high") };
 }

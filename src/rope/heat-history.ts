@@ -58,15 +58,36 @@ export function heatHistory({ response, flux, heatTransfer, ropeExcess }: Histor
 }
 
 /**
- * Warming of another place of the body, from the heat that went into it.
+ * Warming of another place of the body, or at later times, from the heat that went into it.
  *
- * @param intoBody  heat into the body during each step [W/m²]
+ *     ΔT(n) = Σ q_j · [f(n − j + 1) − f(n − j)]
+ *
+ * @param intoBody  heat into the body during each step, nothing after the last [W/m²]
  * @param response  warming of that place after 1, 2, 3 … steps of a unit of steady flux [m² K/W]
- * @returns warming at the end of each step [K]
+ * @param instants  counts of steps at whose end it is wanted, at most as many as there are responses; each step when absent
+ * @returns warming at these instants [K]
+ * @throws ValueError for an instant without a response
  * Source: carslaw-jaeger, superposition. Example: warmingElsewhere([1000, 0], [0.001, 0.003])[1] → 2
  */
-export function warmingElsewhere(intoBody: readonly number[], response: readonly number[]): number[] {
-  return intoBody.map((into, n) => warming(intoBody, response, n) + into * response[0]!);
+export function warmingElsewhere(
+  intoBody: readonly number[],
+  response: readonly number[],
+  instants: readonly number[] = intoBody.map((_, index) => index + 1),
+): number[] {
+  return instants.map((instant) => {
+    if (!(Number.isInteger(instant) && instant >= 1 && instant <= response.length)) {
+      throw new ValueError({
+        quantity: "instant of a heat history",
+        value: String(instant),
+        allowed: `a whole count of steps from 1 to ${response.length}`,
+        advice: "Give as many responses as the latest instant has steps.",
+      });
+    }
+    let sum = 0;
+    for (let j = 0; j < Math.min(instant, intoBody.length); j += 1)
+      sum += intoBody[j]! * (response[instant - j - 1]! - (response[instant - j - 2] ?? 0));
+    return sum;
+  });
 }
 
 /** Warming at the end of step n from the steps before it. */

@@ -5,7 +5,7 @@ import { figures, printForce, printQuantity } from "../quantity/print.js";
 import { type Margins, outcomeOf, type Verdict } from "../quantity/verdict.js";
 import { type Band, bandOf } from "../sources/band.js";
 import { type HandEase, safeHandSpeed, safeLostForce } from "./hand-burn.js";
-import { type HardwareEase, safeHardwareForce } from "./hardware-heat.js";
+import { type HardwareEase, safeHardwareForce, safeHardwareSpeed } from "./hardware-heat.js";
 import { sunlightRetained } from "./sunlight.js";
 
 /** Fibres of covers, in the order in which somebody would move on to the next. */
@@ -18,6 +18,11 @@ const season = 60;
 const room = 293.15;
 
 const celsius = (kelvin: number) => printQuantity("contactTemperature", kelvin);
+/** Without the grade that the table of yarns adds. */
+const nameOf = (fibre: HeatFibre) => fibreHeat[fibre].name.split(",")[0]!;
+const newtons = (force: number) => printForce(Number(force.toPrecision(2)));
+const running = ({ speed, duration }: { readonly speed: number; readonly duration: number }) =>
+  `${figures(speed)} m/s for ${figures(duration)} s`;
 const range = (band: Band, print: (value: number) => string) => `${print(band.low)} to ${print(band.high)}`;
 
 /** Over what is asked for: at the middle and at the bad end. */
@@ -30,7 +35,7 @@ function passingFibre(from: HeatFibre, passes: (fibre: HeatFibre) => boolean): s
   const found = nextFibres.find((fibre) => fibre !== from && passes(fibre));
   if (found === undefined) return undefined;
   const sunny = found !== "aramidBlend" && sunlightRetained({ fibre: found, days: season }).high < 0.5;
-  return `a cover of ${fibreHeat[found].name}${sunny ? ", kept out of the sun" : ""}`;
+  return `a cover of ${nameOf(found)}${sunny ? ", kept out of the sun" : ""}`;
 }
 
 /** A fibre that is touched by something hot. */
@@ -65,15 +70,21 @@ export function touchVerdict({ fibre, temperature }: TouchInput): Verdict {
   const outcome = outcomeOf(marginsOf(fibre));
   const next = passingFibre(fibre, (one) => outcomeOf(marginsOf(one)) === "holds");
   return {
-    subject: `${fibreHeat[fibre].name}, touched at ${celsius(temperature.value)}`,
+    subject: `${nameOf(fibre)}, touched at ${celsius(temperature.value)}`,
     outcome,
     reason: `it is marked from ${celsius(limits.damage.value)}, likely ${range(limits.damage, celsius)}, and ${limits.endKind} at ${celsius(limits.end.value)}`,
     ...(outcome !== "holds" && next !== undefined && { change: next }),
   };
 }
 
-/** Slower speeds that are tried, from fast to slow [m/s]. */
-const slower = [5, 4, 3, 2.5, 2, 1.5, 1.2, 1, 0.8, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1];
+/** Slowest ease that is worth naming [m/s]: slower is not an ease. */
+const slowest = 0.1;
+
+/** A speed for a reader, rounded down to a tenth, so that it passes as well; nothing for one that is too slow. */
+function slowerEase(speed: number): string[] {
+  const tenths = Math.floor(10 * speed) / 10;
+  return tenths < slowest ? [] : [`let it run at most ${figures(tenths)} m/s`];
+}
 
 /**
  * Whether the cover of a rope stands an ease over a piece of hardware.
@@ -91,17 +102,18 @@ export function easeVerdict(ease: HardwareEase, lostForce: number): Verdict {
   const asked = within("lostForce", lostForce, 1e-3);
   const safe = safeHardwareForce(ease);
   const outcome = outcomeOf(marginsOver(safe, asked));
-  const passes = (other: Partial<HardwareEase>) => safeHardwareForce({ ...ease, ...other }).low >= asked;
-  const speed = slower.find((one) => one < ease.speed && passes({ speed: one }));
-  const changes = [
-    ...(speed === undefined ? [] : [`let it run at most ${figures(speed)} m/s`]),
-    passingFibre(ease.fibre, (fibre) => passes({ fibre })),
-  ].filter((change) => change !== undefined);
+  const changes =
+    outcome === "holds"
+      ? []
+      : [
+          ...slowerEase(safeHardwareSpeed(ease, asked).low),
+          passingFibre(ease.fibre, (fibre) => safeHardwareForce({ ...ease, fibre }).low >= asked),
+        ].filter((change) => change !== undefined);
   return {
-    subject: `${fibreHeat[ease.fibre].name} over the ${ease.hardware.name}, ${figures(ease.speed)} m/s for ${figures(ease.duration)} s`,
+    subject: `${nameOf(ease.fibre)}, ${newtons(asked)} lost at the ${ease.hardware.name}, ${running(ease)}`,
     outcome,
-    reason: `it may lose ${printForce(safe.value)} there, likely ${range(safe, (value) => figures(value, 2))} N, and loses ${printForce(asked)}`,
-    ...(outcome !== "holds" && changes.length > 0 && { change: changes.join(", or ") }),
+    reason: `it may lose ${newtons(safe.value)} there before it is marked, likely ${range(safe, (value) => figures(value, 2))} N`,
+    ...(changes.length > 0 && { change: changes.join(", or ") }),
   };
 }
 
@@ -122,19 +134,17 @@ export function handVerdict(ease: HandEase, lostForce: number): Verdict {
   const safe = safeLostForce(ease, "burn");
   const outcome = outcomeOf(marginsOver(safe, asked));
   return {
-    subject: `${ease.gloved ? "gloved" : "bare"} hand, ${figures(ease.speed)} m/s for ${figures(ease.duration)} s`,
+    subject: `${ease.gloved ? "gloved" : "bare"} hand that takes ${newtons(asked)}, ${running(ease)}`,
     outcome,
-    reason: `it may take ${printForce(safe.value)} out of the rope without a burn, likely ${range(safe, (value) => figures(value, 2))} N, and takes ${printForce(asked)}`,
+    reason: `it may take ${newtons(safe.value)} out of the rope without a burn, likely ${range(safe, (value) => figures(value, 2))} N; it hurts from ${newtons(safeLostForce(ease, "pain").value)}`,
     ...(outcome !== "holds" && { change: handChange(ease, asked) }),
   };
 }
 
 function handChange(ease: HandEase, asked: number): string {
-  const { low: speed } = safeHandSpeed(ease, asked, "burn");
   const glove = !ease.gloved && safeLostForce({ ...ease, gloved: true }, "burn").low >= asked;
-  const slow = speed >= 0.1 ? [`let it run at most ${figures(speed, 2)} m/s`] : [];
   return [
-    ...slow,
+    ...slowerEase(safeHandSpeed(ease, asked, "burn").low),
     ...(glove ? ["wear gloves"] : []),
     "let it go and put the load on a ratchet, a turn or a winch first",
   ].join(", or ");

@@ -13,6 +13,9 @@ export interface RopeStreamInput {
 /** Mean over the contact of 2 √(t/π) for a bit of rope that stays for the dwell time: 4 / (3 √π) of its root. */
 const meanOfRoot = 4 / (3 * Math.sqrt(Math.PI));
 
+/** Slowest and fastest rope that is looked at [m/s]. */
+export const ropeSpeeds = { least: 1e-3, most: 20 } as const;
+
 /** Where a bit of rope leaves the contact it is hotter than on the mean of the contact: by 3/2. */
 export const exitOverMean = 1.5;
 

@@ -1,4 +1,5 @@
 import { skinLimits } from "../materials/skin.js";
+import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
 import { type Band, bandOf } from "../sources/band.js";
 
@@ -26,8 +27,11 @@ const hottest = 473.15;
  * Source: henriques-1947, from memory. Example: 1 / damageRate(320.15, { damageFactor: 3.1e98, activation: 75000 }) → 1773
  */
 export function damageRate(temperature: number, { damageFactor, activation }: DamageLaw): number {
-  const kelvin = within("contactTemperature", temperature, coldest, hottest);
-  return Math.exp(Math.log(damageFactor) - activation / kelvin);
+  return rateAt(within("contactTemperature", temperature, coldest, hottest), Math.log(damageFactor), activation);
+}
+
+function rateAt(kelvin: number, logFactor: number, activation: number): number {
+  return Math.exp(logFactor - activation / kelvin);
 }
 
 /**
@@ -51,17 +55,32 @@ export function timeToBurn(temperature: number): Band {
 /**
  * Burn dose of a course of temperatures.
  *
- *     Ω = ∫ dΩ/dt dt, by trapezoids
+ *     Ω = ∫ dΩ/dt dt, by trapezoids; above 200 °C the rate of 200 °C is taken
  *
- * @param temperatures  of the living skin at equal steps, from the start [K]
- * @param step  length of a step [s], above 0
+ * @param temperatures  of the living skin [K]
+ * @param times  at which it has them, one for each, rising [s]
  * @param law  P [1/s] and E/R [K]
  * @returns dose Ω [-]: burnt at 1
- * @throws ValueError outside these ranges
- * Source: henriques-1947, from memory. Example: burnDose([320.15, 320.15], 1773, { damageFactor: 3.1e98, activation: 75000 }) → 1.0
+ * @throws ValueError for a temperature below 0 °C, or lists that differ in length
+ * Source: henriques-1947, from memory. Example: burnDose([320.15, 320.15], [0, 1773], { damageFactor: 3.1e98, activation: 75000 }) → 1.0
  */
-export function burnDose(temperatures: readonly number[], step: number, law: DamageLaw): number {
-  const seconds = within("duration", step, 1e-9);
-  const rates = temperatures.map((temperature) => damageRate(Math.min(temperature, hottest), law));
-  return rates.slice(1).reduce((dose, rate, index) => dose + (seconds * (rate + rates[index]!)) / 2, 0);
+export function burnDose(temperatures: readonly number[], times: readonly number[], law: DamageLaw): number {
+  if (temperatures.length !== times.length) {
+    throw new ValueError({
+      quantity: "course of temperatures",
+      value: `${temperatures.length} temperatures at ${times.length} times`,
+      allowed: "one time for each temperature",
+      advice: "Give lists of one length.",
+    });
+  }
+  within("contactTemperature", Math.min(...temperatures), coldest);
+  const logFactor = Math.log(law.damageFactor);
+  let dose = 0;
+  let before = 0;
+  for (const [index, temperature] of temperatures.entries()) {
+    const rate = rateAt(Math.min(temperature, hottest), logFactor, law.activation);
+    if (index > 0) dose += ((times[index]! - times[index - 1]!) * (before + rate)) / 2;
+    before = rate;
+  }
+  return dose;
 }

@@ -4,7 +4,13 @@ import { heatLimits } from "../../src/materials/heat-limits.js";
 import { rubbedHardware } from "../../src/materials/rubbed-hardware.js";
 import { ValueError } from "../../src/quantity/errors.js";
 import { bulkRise, frictionHeat } from "../../src/rope/friction-heat.js";
-import { type HardwareEase, hardwareHeat, hardwareRecords, safeHardwareForce } from "../../src/rope/hardware-heat.js";
+import {
+  type HardwareEase,
+  hardwareHeat,
+  hardwareRecords,
+  safeHardwareForce,
+  safeHardwareSpeed,
+} from "../../src/rope/hardware-heat.js";
 import { evenly } from "../numerics/evenly.js";
 
 const few = { seed: 7, numRuns: 20 } as const;
@@ -67,6 +73,14 @@ describe("heat at hardware", () => {
     expect(force("hmpe")).toBeLessThan(force("polyester"));
     expect(force("polyester")).toBeLessThan(force("aramidBlend"));
     expect(force("aramidBlend")).toBeLessThan(force("pbo"));
+  });
+
+  it("is solved back for the speed, at the middle and at both ends", () => {
+    const force = safeHardwareForce(ring);
+    for (const end of ["value", "low", "high"] as const)
+      expect(safeHardwareSpeed(ring, force[end])[end] / ring.speed).toBeCloseTo(1, 3);
+    expect(safeHardwareSpeed(ring, 0.01).low).toBe(20);
+    expect(() => safeHardwareSpeed(ring, 0)).toThrow(ValueError);
   });
 
   it("refuses what cannot be", () => {

@@ -86,6 +86,22 @@ describe("heat shared out between a body and the rope that runs past", () => {
     expect(surface.at(-1)!).toBeLessThan(0.5 * Math.max(...surface));
   });
 
+  it("goes on after the last step as if nothing more were made", () => {
+    const short = heatHistory({
+      response: response(2).slice(0, 40),
+      flux: all(6e4).slice(0, 40),
+      heatTransfer: all(0).slice(0, 40),
+      ropeExcess: 0,
+    });
+    const long = all(0).map((_, index) => (index < 40 ? 6e4 : 0));
+    const full = warmingElsewhere(long, response(2, 0.0004));
+    const later = warmingElsewhere(short.intoBody, response(2, 0.0004), [40, 70, 100]);
+    expect(later[0]).toBeCloseTo(full[39]!, 9);
+    expect(later[1]).toBeCloseTo(full[69]!, 9);
+    expect(later[2]).toBeCloseTo(full[99]!, 9);
+    expect(() => warmingElsewhere([1], [1], [2])).toThrow(ValueError);
+  });
+
   it("refuses lists that do not fit", () => {
     expect(() => heatHistory({ response: [1], flux: [1, 2], heatTransfer: [0], ropeExcess: 0 })).toThrow(ValueError);
     expect(() => heatHistory({ response: [], flux: [], heatTransfer: [], ropeExcess: 0 })).toThrow(/at least one/u);

@@ -42,17 +42,19 @@ describe("damage of skin", () => {
 
   it("adds up over a steady course, and over its halves", () => {
     const steady = Array.from({ length: 11 }, () => 325);
-    const time = 10 * 3;
-    expect(burnDose(steady, 3, law) / (time * damageRate(325, law))).toBeCloseTo(1, 12);
+    const times = steady.map((_, index) => 3 * index);
+    expect(burnDose(steady, times, law) / (30 * damageRate(325, law))).toBeCloseTo(1, 12);
     const rising = Array.from({ length: 21 }, (_, index) => 310 + index);
-    const halves = burnDose(rising.slice(0, 11), 1, law) + burnDose(rising.slice(10), 1, law);
-    expect(burnDose(rising, 1, law)).toBeCloseTo(halves, 12);
-    expect(burnDose([330], 1, law)).toBe(0);
+    const clock = rising.map((_, index) => index);
+    const part = (from: number, to: number) => burnDose(rising.slice(from, to), clock.slice(from, to), law);
+    expect(burnDose(rising, clock, law)).toBeCloseTo(part(0, 11) + part(10, 21), 12);
+    expect(burnDose([330], [0], law)).toBe(0);
   });
 
   it("is not worked out where skin has long boiled or frozen", () => {
     expect(() => damageRate(500, law)).toThrow(ValueError);
     expect(() => timeToBurn(200)).toThrow(ValueError);
-    expect(() => burnDose([310, 310], 0, law)).toThrow(ValueError);
+    expect(() => burnDose([310, 310], [0], law)).toThrow(/one time for each/u);
+    expect(() => burnDose([200, 310], [0, 1], law)).toThrow(ValueError);
   });
 });
