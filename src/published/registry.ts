@@ -4,6 +4,9 @@ import { cleatExamples } from "./cleat-examples.js";
 import { compare } from "./compare.js";
 import { gripHolds } from "./grip-holds.js";
 import { gripPractice } from "./grip-practice.js";
+import { heatBrakes } from "./heat-brakes.js";
+import { heatPractice } from "./heat-practice.js";
+import { heatSolids } from "./heat-solids.js";
 import { measuredTackles } from "./measured-tackles.js";
 import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
@@ -88,6 +91,9 @@ const sets: readonly CheckSet[] = [
   windTurbulenceProgram,
   sizeRules,
   sizeLosses,
+  heatBrakes,
+  heatSolids,
+  heatPractice,
 ];
 
 /**

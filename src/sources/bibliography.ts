@@ -1,5 +1,6 @@
 import { cleatBibliography } from "./cleat-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
+import { heatSources } from "./heat-bibliography.js";
 import { ropeBibliography } from "./rope-bibliography.js";
 import type { Source } from "./source.js";
 
@@ -322,6 +323,7 @@ export const bibliography = {
   ...hardwareBibliography,
   ...ropeBibliography,
   ...cleatBibliography,
+  ...heatSources,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */
