@@ -89,7 +89,7 @@ export const skinLimits = {
     low: 3.1e98,
     high: 3.1e98,
     status: "from memory",
-    place: "constant of Henriques; fixed, since the activation temperature carries the spread",
+    place: "the reference: constant of Henriques, fixed, since the activation temperature carries the spread",
   }),
   /** Activation temperature of the damage [K]. */
   activation: coefficient({
