@@ -7,7 +7,7 @@ import type { Coefficient } from "../sources/coefficient.js";
 import { type HandContact, type HandCourse, handCourse } from "./hand-course.js";
 import { ropeSpeeds } from "./rope-stream.js";
 import { burnDose, type DamageLaw } from "./skin-burn.js";
-import { type YarnRecords, yarnRecords, yarnSolid } from "./yarn-heat.js";
+import { type YarnRecords, yarnRecords, yarnSolid } from "./yarn.js";
 
 /** A rope that runs through a hand. */
 export interface HandEase {
@@ -154,7 +154,7 @@ export function safeLostForce(ease: HandEase, limit: HandLimit): Band {
  * @param limit  pain or burn
  * @returns for each record the lost force with the range that this record alone gives it [N]
  * @throws ValueError as `safeLostForce`
- * Source: henriques-1947. Example: safeForceByRecord({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 2, duration: 2 }, "pain").pain?.value > 40 → true
+ * Source: henriques-1947. Example: Object.keys(safeForceByRecord({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 2, duration: 2 }, "pain")).length → 14
  */
 export function safeForceByRecord(ease: HandEase, limit: HandLimit): Record<string, Band> {
   within("ropeSpeed", ease.speed, 1e-3);

@@ -41,11 +41,13 @@ const stepsRunning = 36;
 const watchedAfter = 10;
 const looksAfter = 24;
 
-/** Counts of steps at which temperatures are looked at: each step while the rope runs, then about so many looks. */
+/** Counts of steps at which temperatures are looked at: each step while the rope runs, then ever more seldom. */
 function instantsOf(step: number): number[] {
-  const stride = Math.max(1, Math.ceil(watchedAfter / step / looksAfter));
   const during = Array.from({ length: stepsRunning }, (_, index) => index + 1);
-  const after = Array.from({ length: looksAfter }, (_, index) => stepsRunning + (index + 1) * stride);
+  const after = Array.from({ length: looksAfter }, (_, index) => {
+    const steps = (watchedAfter / step) * ((index + 1) / looksAfter) ** 2;
+    return stepsRunning + Math.max(index + 1, Math.ceil(steps));
+  });
   return [...during, ...after];
 }
 

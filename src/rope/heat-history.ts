@@ -64,7 +64,7 @@ export function heatHistory({ response, flux, heatTransfer, ropeExcess }: Histor
  *
  * @param intoBody  heat into the body during each step, nothing after the last [W/m²]
  * @param response  warming of that place after 1, 2, 3 … steps of a unit of steady flux [m² K/W]
- * @param instants  counts of steps [-] at whose end it is wanted, at most as many as there are responses; each step when absent
+ * @param instants  counts of steps at whose end it is wanted [-], at most as many as there are responses; each step when absent
  * @returns warming at these instants [K]
  * @throws ValueError for an instant without a response
  * Source: carslaw-jaeger, superposition. Example: warmingElsewhere([1000, 0], [0.001, 0.003])[1] → 2

@@ -20,7 +20,6 @@ const room = 293.15;
 const celsius = (kelvin: number) => printQuantity("contactTemperature", kelvin);
 /** Without the grade that the table of yarns adds. */
 const nameOf = (fibre: HeatFibre) => fibreHeat[fibre].name.split(",")[0]!;
-const newtons = (force: number) => printForce(Number(force.toPrecision(2)));
 const running = ({ speed, duration }: { readonly speed: number; readonly duration: number }) =>
   `${figures(speed)} m/s for ${figures(duration)} s`;
 const range = (band: Band, print: (value: number) => string) => `${print(band.low)} to ${print(band.high)}`;
@@ -110,9 +109,9 @@ export function easeVerdict(ease: HardwareEase, lostForce: number): Verdict {
           passingFibre(ease.fibre, (fibre) => safeHardwareForce({ ...ease, fibre }).low >= asked),
         ].filter((change) => change !== undefined);
   return {
-    subject: `${nameOf(ease.fibre)}, ${newtons(asked)} lost at the ${ease.hardware.name}, ${running(ease)}`,
+    subject: `${nameOf(ease.fibre)}, ${printForce(asked)} lost at the ${ease.hardware.name}, ${running(ease)}`,
     outcome,
-    reason: `it may lose ${newtons(safe.value)} there before it is marked, likely ${range(safe, (value) => figures(value, 2))} N`,
+    reason: `it may lose ${printForce(safe.value)} there before it is marked, likely ${range(safe, (value) => figures(value, 2))} N`,
     ...(changes.length > 0 && { change: changes.join(", or ") }),
   };
 }
@@ -134,9 +133,9 @@ export function handVerdict(ease: HandEase, lostForce: number): Verdict {
   const safe = safeLostForce(ease, "burn");
   const outcome = outcomeOf(marginsOver(safe, asked));
   return {
-    subject: `${ease.gloved ? "gloved" : "bare"} hand that takes ${newtons(asked)}, ${running(ease)}`,
+    subject: `${ease.gloved ? "gloved" : "bare"} hand that takes ${printForce(asked)}, ${running(ease)}`,
     outcome,
-    reason: `it may take ${newtons(safe.value)} out of the rope without a burn, likely ${range(safe, (value) => figures(value, 2))} N; it hurts from ${newtons(safeLostForce(ease, "pain").value)}`,
+    reason: `it may take ${printForce(safe.value)} out of the rope without a burn, likely ${range(safe, (value) => figures(value, 2))} N; it hurts from ${printForce(safeLostForce(ease, "pain").value)}`,
     ...(outcome !== "holds" && { change: handChange(ease, asked) }),
   };
 }

@@ -42,6 +42,33 @@ describe("a layer on a thick body", () => {
     expect(layerResponse(film, 1, 0.0003) / unit(skin, 0.0003, 1)).toBeCloseTo(1, 3);
   });
 
+  it("agrees with the heat equation solved in small cells", () => {
+    const [cell, cells, seconds] = [2.5e-5, 320, 1.5];
+    const inLayer = 40;
+    const solidOf = (index: number) => (index < inLayer ? leather : skin);
+    const step = (0.4 * cell * cell) / Math.max(diffusivity(leather), diffusivity(skin));
+    let rise = new Float64Array(cells);
+    const steps = Math.round(seconds / step);
+    for (let n = 0; n < steps; n += 1) {
+      const next = rise.slice();
+      for (let i = 0; i < cells; i += 1) {
+        const { conductivity, density, specificHeat } = solidOf(i);
+        const between = (other: number) => {
+          const far = solidOf(other).conductivity;
+          return ((2 * conductivity * far) / (conductivity + far)) * ((rise[other]! - rise[i]!) / cell);
+        };
+        const into = (i === 0 ? 1 : between(i - 1)) + (i === cells - 1 ? 0 : between(i + 1));
+        next[i] = rise[i]! + (step * into) / (density * specificHeat * cell);
+      }
+      rise = next;
+    }
+    const layered = { layer: leather, thickness: inLayer * cell, body: skin };
+    const time = steps * step;
+    const outside = rise[0]! + (0.5 * cell) / leather.conductivity;
+    expect(outside / layerResponse(layered, time)).toBeCloseTo(1, 2);
+    expect(rise[inLayer + 8]! / layerResponse(layered, time, 8.5 * cell)).toBeCloseTo(1, 2);
+  });
+
   it("keeps living skin cooler, the more the thicker it is", () => {
     const at = (thickness: number) => layerResponse({ layer: leather, thickness, body: skin }, 2, 0.0003);
     expect(at(0.0005)).toBeLessThan(unit(skin, 0.0003, 2));
