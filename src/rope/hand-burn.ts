@@ -7,7 +7,7 @@ import type { Coefficient } from "../sources/coefficient.js";
 import { type HandContact, type HandCourse, handCourse } from "./hand-course.js";
 import { ropeSpeeds } from "./rope-stream.js";
 import { burnDose, type DamageLaw } from "./skin-burn.js";
-import { type YarnRecords, yarnRecords, yarnSolid } from "./yarn.js";
+import { type YarnRecords, yarnRecords, yarnSolid } from "./yarn-heat.js";
 
 /** A rope that runs through a hand. */
 export interface HandEase {
