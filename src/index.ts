@@ -271,6 +271,7 @@ export {
 } from "./rope/hardware-heat.js";
 export { type HeatHistory, type HistoryInput, heatHistory, warmingElsewhere } from "./rope/heat-history.js";
 export { easeVerdict, handVerdict, touchVerdict } from "./rope/heat-verdict.js";
+export { type HotTouch, safeTouchTemperature } from "./rope/hot-touch.js";
 export { type Layered, layerResponse } from "./rope/layer-response.js";
 export { type Patch, patchResponse } from "./rope/patch-response.js";
 export { ropeHeatTransfer } from "./rope/rope-stream.js";

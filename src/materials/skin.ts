@@ -95,9 +95,10 @@ export const skinLimits = {
   activation: coefficient({
     value: 75_250,
     unit: "K",
-    low: 75_000,
+    low: 74_850,
     high: 75_531,
     status: "from memory",
-    place: "75 000 K as first given, 75 531 K where 6.28e5 J/mol is used: five times the time between them",
+    place:
+      "75 000 K as first given, 75 531 K where 6.28e5 J/mol is used; lower end set so that 51 °C burns within a minute, as touch limits have it",
   }),
 } as const satisfies Record<string, Coefficient>;

@@ -2,6 +2,7 @@ import { contactTemperature } from "../rope/effusivity.js";
 import { flashRise } from "../rope/flash-temperature.js";
 import { fluxRise, heldSurfaceTemperature, streamTemperatureAt } from "../rope/half-space.js";
 import { heatHistory } from "../rope/heat-history.js";
+import { safeTouchTemperature } from "../rope/hot-touch.js";
 import { patchResponse } from "../rope/patch-response.js";
 import { publishedRow } from "./published-row.js";
 import type { CheckRow, CheckSet } from "./row.js";
@@ -139,6 +140,19 @@ const rows: readonly CheckRow[] = [
       acceleratingOverSteady,
     ),
     readingError: 0.001,
+  },
+  {
+    ...publishedRow(
+      "iso-13732",
+      "half-second",
+      "bare hand on thick aluminium of 65 °C for 0.5 s is burnt, at the bad end of the range: 1 yes, 0 no",
+      "0",
+      "1",
+      "4.2.1.2: no burn below 65 °C in contacts under 0.5 s; 0 stands for this sentence",
+      () => (safeTouchTemperature({ solid: "aluminium", duration: 0.5 }).low > 65 + zero ? 0 : 1),
+    ),
+    evidence: "independent",
+    readingError: 0.25,
   },
   limit(
     "jaeger-1942",

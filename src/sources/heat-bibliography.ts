@@ -126,6 +126,12 @@ export const heatSources = {
     year: 1947,
     seen: "read on a secondary page",
   },
+  "iso-13732": {
+    title: "ISO 13732-1:2006, contact with hot surfaces, 4.2.1.2 (quoted)",
+    year: 2006,
+    address: "https://ocena-ryzyka.pl/tag/iso-13732-1/",
+    seen: "read on a secondary page",
+  },
   "infrared-pain": {
     title: "Pain threshold of skin under infrared heating, 2 to 60 s (abstract)",
     address: "https://scilit.net/publications/7ec390b5395e5dd2b468d687686c69c2",
