@@ -34,11 +34,11 @@ describe("strength left in a rope", () => {
   });
 
   it("falls in the sun, of PBO far more than of polyester", () => {
-    const after = (fibre: "pbo" | "polyester", daysInSun: number) => retainedStrength({ ...calm, fibre, daysInSun });
-    expect(after("pbo", 0)).toMatchObject({ value: 1, low: 1, high: 1 });
-    expect(after("pbo", 60).value).toBeLessThan(0.5 * after("polyester", 60).value);
-    expect(after("pbo", 60).value).toBeLessThan(after("pbo", 30).value);
-    expect(after("pbo", 60).value).toBeCloseTo(sunlightRetained({ fibre: "pbo", days: 60 }).value, 12);
+    const left = (fibre: "pbo" | "polyester", daysInSun: number) => retainedStrength({ ...calm, fibre, daysInSun });
+    expect(left("pbo", 0)).toMatchObject({ value: 1, low: 1, high: 1 });
+    expect(left("pbo", 60).value).toBeLessThan(0.5 * left("polyester", 60).value);
+    expect(left("pbo", 60).value).toBeLessThan(left("pbo", 30).value);
+    expect(left("pbo", 60).value).toBeCloseTo(sunlightRetained({ fibre: "pbo", days: 60 }).value, 12);
   });
 
   it("never grows with one more end or a tighter bend", () => {
