@@ -30,6 +30,7 @@ export { gustFactors, gustLoadFactor } from "./wind/gust.js";
 export { coefficientOfRule, ruleLoad } from "./wind/load-rule.js";
 export { logLawFactor, offshoreGust, offshoreMeanSpeed, offshoreTurbulence, powerLawFactor } from "./wind/profile.js";
 export { coefficientForce, sailForce } from "./wind/sail-force.js";
+export { sailRecords } from "./wind/sail-records.js";
 export { roughnessLengths, shearExponents } from "./wind/shear.js";
 
 // What are ropes, covers and surfaces like?
