@@ -1,15 +1,41 @@
-// What numbers mean, and how they are read and printed
+// What do numbers mean, and how are they read, printed and judged?
+
+export { OutsideModelError, ReevingError, Refusal, UnitError, ValueError } from "./quantity/errors.js";
+export { within } from "./quantity/guard.js";
+export { convert, parseQuantity } from "./quantity/parse.js";
+export { axisTitle, figures, printForce, printQuantity } from "./quantity/print.js";
+export { type Outcome, outcomeOf, type Verdict } from "./quantity/verdict.js";
+export { type QuantityName, vocabulary } from "./quantity/vocabulary.js";
+export type { VocabularyEntry } from "./quantity/vocabulary-entry.js";
+
+// Where do numbers come from, and how sure are they?
+
+export { type Band, bandOf } from "./sources/band.js";
+export { bibliography, type SourceId, sourceOf } from "./sources/bibliography.js";
+export { type Coefficient, coefficient, origin } from "./sources/coefficient.js";
+export type { Source } from "./sources/source.js";
+export type { Evidence, Status } from "./sources/status.js";
+
+// How hard does the wind pull on the sheet, the halyard, the outhaul?
+
+export { airDensity, dynamicPressure } from "./wind/air.js";
+export { apparentWind, heeledApparentWind, trueWind } from "./wind/apparent.js";
+export { beaufortSpeed } from "./wind/beaufort.js";
+export { boomSheetLoad, fixedLeadSheetLoad, forceAcrossBoom } from "./wind/boom-sheet.js";
+export { clewSheetLoad, leadSheetLoad } from "./wind/clew-sheet.js";
+export { sailCoefficients, sailEditions } from "./wind/coefficients.js";
+export { halyardLoad, outhaulLoad } from "./wind/corner-load.js";
+export { edgePull } from "./wind/edge.js";
+export { gustFactors, gustLoadFactor } from "./wind/gust.js";
+export { coefficientOfRule, ruleLoad } from "./wind/load-rule.js";
+export { logLawFactor, offshoreGust, offshoreMeanSpeed, offshoreTurbulence, powerLawFactor } from "./wind/profile.js";
+export { coefficientForce, sailForce } from "./wind/sail-force.js";
+export { sailRecords } from "./wind/sail-records.js";
+export { roughnessLengths, shearExponents } from "./wind/shear.js";
+
+// What are ropes, covers and surfaces like?
 
 export { type RopeUse, useFactors, wetStrength } from "./materials/ageing.js";
-// What ropes, covers, surfaces and bearings are like
-export { type Bearing, bearings } from "./materials/bearings.js";
-export { type BendCurve, type BentMaterial, bendCurveOf, bendCurves } from "./materials/bend-strength.js";
-export {
-  type ChafeInput,
-  chafeRate,
-  chafeVerdict,
-  type TouchingLines,
-} from "./materials/chafe.js";
 export {
   type Construction,
   type ConstructionName,
@@ -32,7 +58,6 @@ export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
 export { hauling, hoisting } from "./materials/hauling.js";
 export { fastening } from "./materials/lashing-shackle.js";
 export { practice } from "./materials/practice.js";
-export { fraying, type Rubbing, type RubbingFibre, rubbing } from "./materials/rubbing.js";
 export { grooveFilling, handComfort, safetyFactors } from "./materials/safety.js";
 export { splicing } from "./materials/splicing.js";
 export { type StiffnessLaw, stiffnessLaws } from "./materials/stiffness.js";
@@ -81,36 +106,110 @@ export { axisTitle, figures, printForce, printQuantity } from "./quantity/print.
 export { type Outcome, outcomeOf, type Verdict } from "./quantity/verdict.js";
 export { type QuantityName, vocabulary } from "./quantity/vocabulary.js";
 export type { VocabularyEntry } from "./quantity/vocabulary-entry.js";
+
 // What is lost at one turn?
+
+export { type Bearing, bearings } from "./materials/bearings.js";
 export { apparentFriction, splitTwoAngles } from "./reeving/apparent-friction.js";
-// And in a million cases at once?
-export { type BatchCases, type BatchResult, type BatchSolver, compileBatch } from "./reeving/batch.js";
 export { bearingRatio } from "./reeving/bearing.js";
+export { collarMoment, frictionOfMoment, sealDrag } from "./reeving/bearing-moments.js";
 export { bendingLaw, type Stiffness, stiffnessOf } from "./reeving/bending.js";
 export { blockLoad } from "./reeving/block-load.js";
 export { cheekContact } from "./reeving/cheek.js";
+export { loadDependentFriction, powerLawPulledSide, powerLawYieldingSide } from "./reeving/power-law.js";
+export { type PairWraps, sheaveWraps } from "./reeving/sheave-wraps.js";
+export { sideLeadLoss } from "./reeving/side-lead.js";
+export { capstanRatio, holdingFriction, wedgeFriction } from "./reeving/sliding.js";
+export type { Cleat, Measured, Ratchet, Ring, Rope, Sheave, Turn } from "./reeving/station.js";
+export { type Cause, type CauseLoss, type TurnLoss, turnLoss } from "./reeving/turn.js";
+
+// What does a purchase do?
+
+export { type Mechanism, mechanismOf } from "./reeving/mechanism.js";
+export type { Body, Reeving, RopeRun, Station, Tackle } from "./reeving/reeving.js";
+export { efficiency, leadLineFactor, ratioFromPull, ratioFromRaiseLower, tenthRulePull } from "./reeving/rules.js";
+export { doubleBurton, firstSystem, thirdSystem } from "./reeving/systems.js";
+export { type TackleInput, tackle } from "./reeving/tackle.js";
+
 // What does the hand feel at the end of the whole line?
-export { type CoverEffect, type CoverTrial, coverEffects, type LineFriction } from "./reeving/cover-effect.js";
-export { type CoverDemands, coverVerdicts } from "./reeving/cover-verdict.js";
+
+export { type BatchCases, type BatchResult, type BatchSolver, compileBatch } from "./reeving/batch.js";
 export { type EnergyBalance, energyBalance } from "./reeving/energy.js";
 export { type JoinedForces, joinedForces } from "./reeving/joined-lines.js";
 export { type HandForces, type Line, type LineState, type PreparedLine, prepareLine } from "./reeving/line.js";
-export { type Mechanism, mechanismOf } from "./reeving/mechanism.js";
-export { loadDependentFriction, powerLawPulledSide, powerLawYieldingSide } from "./reeving/power-law.js";
-export { holdingWrap, type RatchetHold, type RatchetInput, ratchetHold } from "./reeving/ratchet-hold.js";
-export type { Body, Reeving, RopeRun, Station, Tackle } from "./reeving/reeving.js";
-// Which rules of thumb and closed forms is it compared with?
-export { efficiency, leadLineFactor, ratioFromPull, ratioFromRaiseLower, tenthRulePull } from "./reeving/rules.js";
 export { type FactorName, type Factors, scaledLine } from "./reeving/scaled.js";
-export { capstanRatio, holdingFriction, wedgeFriction } from "./reeving/sliding.js";
-export type { Cleat, Measured, Ratchet, Ring, Rope, Sheave, Turn } from "./reeving/station.js";
 export { type Sweep, sweepLoads } from "./reeving/sweep.js";
-export { doubleBurton, firstSystem, thirdSystem } from "./reeving/systems.js";
-export { type TackleInput, tackle } from "./reeving/tackle.js";
-export { type Cause, type CauseLoss, type TurnLoss, turnLoss } from "./reeving/turn.js";
-// How much strength is left at a bend?
+
+// Which cover grips, on which tread, and what does it wear?
+
+export { type ChafeInput, chafeRate, chafeVerdict, type TouchingLines } from "./materials/chafe.js";
+export { fraying, type Rubbing, type RubbingFibre, rubbing } from "./materials/rubbing.js";
+export { fibreWear, treadHarshness, type WearInput, wearRate, wearRule, wearVerdict } from "./materials/wear.js";
+export { type CoverEffect, type CoverTrial, coverEffects, type LineFriction } from "./reeving/cover-effect.js";
+export { type CoverDemands, coverVerdicts } from "./reeving/cover-verdict.js";
+export { holdingWrap, type RatchetHold, type RatchetInput, ratchetHold } from "./reeving/ratchet-hold.js";
+
+// Does the cleat hold, and does the shape stay?
+
+export { type CamCleat, type ClamCleat, cleats, gripRecords, type HornCleat, type Jammer } from "./materials/cleats.js";
+export { type CreepLaw, creepLaws } from "./materials/creep.js";
+export { type StiffnessRatio, stiffnessConversion, stiffnessRatios } from "./materials/elasticity.js";
+export {
+  type CamInput,
+  type CamRope,
+  type CamShape,
+  camGrip,
+  camSlipLoad,
+  lockingAngle,
+  lockingFriction,
+} from "./reeving/cam-cleat.js";
+export {
+  type ClamInput,
+  type ClamRope,
+  clamGrip,
+  clamSlipLoad,
+  grooveFactor,
+  ridgeDraw,
+} from "./reeving/clam-cleat.js";
+export { type HoldCase, type HoldChange, holdOutcome, holdVerdict } from "./reeving/hold.js";
+export { type HornInput, type HornRope, hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "./reeving/horn.js";
+export { type JammerInput, type JammerRope, jammerGrip, jammerSlipLoad, selfEnergising } from "./reeving/jammer.js";
+export { curvedFaceFriction, frictionAngle, type JawGrip, type JawInput, jawGrip } from "./reeving/jaw.js";
+export {
+  bestPullAngle,
+  camLiftOut,
+  clamLiftOut,
+  type LiftOutInput,
+  type LiftOutRope,
+  liftOutForce,
+} from "./reeving/lift-out.js";
+export {
+  type ShapeInput,
+  type ShapeLost,
+  type Span,
+  type StretchInput,
+  shapeLost,
+  slipLoadAtSail,
+  stretchAtSail,
+} from "./reeving/set-shape.js";
+export { type ShapeCase, type ShapeChange, shapeVerdict } from "./reeving/shape-verdict.js";
+export type { SlipLoad } from "./reeving/slip-load.js";
+export { type WedgeInput, wedgeDrive, wedgeRelease } from "./reeving/wedge.js";
+export { type CreepInput, creepStrain, logCreep, steadyCreepRate } from "./rope/creep.js";
+export {
+  quickStiffness,
+  type Segment,
+  segmentStretch,
+  seriesStretch,
+  slowStiffness,
+  stiffnessFromTest,
+} from "./rope/stretch.js";
+
+// How strong, heavy and thin may a line be, and where does its cover end?
+
+export { type BendCurve, type BentMaterial, bendCurveOf, bendCurves } from "./materials/bend-strength.js";
+export { fastening } from "./materials/lashing-shackle.js";
 export { bendStrength, leastBendRatio } from "./rope/bend-strength.js";
-// How strong, heavy and stretchy is a rope, and how thin may it get?
 export { breakLoad, ropeFromYarn, ropeStiffness } from "./rope/break-load.js";
 export { type Fastening, type Lashing, lashing, lashingRounds, shackle, shackleFor } from "./rope/lashing.js";
 export { type LineMass, lineMass, type RopeSegment } from "./rope/line-mass.js";
@@ -129,29 +228,111 @@ export {
 } from "./rope/thinnest.js";
 export { type BlendPart, blendRegain, moistureContent, moistureRegain, wetLinearDensity } from "./rope/wet-mass.js";
 export { breakingLength, roundDiameter, roundLinearDensity, specificStrength } from "./rope/yarn.js";
-// Where numbers come from
-export { type Band, bandOf } from "./sources/band.js";
-export { bibliography, type SourceId, sourceOf } from "./sources/bibliography.js";
-export { type Coefficient, coefficient, origin } from "./sources/coefficient.js";
-export type { Source } from "./sources/source.js";
-export type { Evidence, Status } from "./sources/status.js";
-// How hard does the wind pull on the sheet, the halyard, the outhaul?
-export { airDensity, dynamicPressure } from "./wind/air.js";
-export { apparentWind, heeledApparentWind, trueWind } from "./wind/apparent.js";
-export { beaufortSpeed } from "./wind/beaufort.js";
-export { boomSheetLoad, fixedLeadSheetLoad, forceAcrossBoom } from "./wind/boom-sheet.js";
-export { clewSheetLoad, leadSheetLoad } from "./wind/clew-sheet.js";
-export { sailCoefficients, sailEditions } from "./wind/coefficients.js";
-export { halyardLoad, outhaulLoad } from "./wind/corner-load.js";
-export { edgePull } from "./wind/edge.js";
-export { gustFactors, gustLoadFactor } from "./wind/gust.js";
-export { coefficientOfRule, ruleLoad } from "./wind/load-rule.js";
+
+// Where does a bigger block pay, and where is a ring enough?
+
+export { blockLosses } from "./materials/block-losses.js";
+export { blockRules, type SheaveRule, sheaveRules, stockShells } from "./materials/block-rules.js";
 export {
-  logLawFactor,
-  offshoreGust,
-  offshoreMeanSpeed,
-  offshoreTurbulence,
-  powerLawFactor,
-} from "./wind/profile.js";
-export { coefficientForce, sailForce } from "./wind/sail-force.js";
-export { roughnessLengths, shearExponents } from "./wind/shear.js";
+  demoBlocks,
+  demoNarrowBlocks,
+  demoRings,
+  type Fitting,
+  type MassLaw,
+  massLaws,
+} from "./materials/block-sizes.js";
+export { type BlockChoice, blockForLine, type LineOnBlock } from "./reeving/block-choice.js";
+export {
+  type Groove,
+  leastBendRadius,
+  leastGroove,
+  leastSheave,
+  nextInStock,
+  pitchDiameter,
+  sheaveByCircumference,
+  shellLength,
+} from "./reeving/block-geometry.js";
+export { blockMass } from "./reeving/block-mass.js";
+export { groovePressure, loadOfGroovePressure } from "./reeving/groove-pressure.js";
+export {
+  type BothLosses,
+  type Duty,
+  equalLossLoad,
+  type RingOrSheave,
+  ringAgainstBlock,
+  ringEnoughAngle,
+} from "./reeving/ring-or-sheave.js";
+export type { RunningRing } from "./reeving/running-ring.js";
+export { type LeadForces, type SharedLead, type SharedLeadForces, sharedLead } from "./reeving/shared-lead.js";
+export { handForcesOfSize, type SizedForces, type SizedLine, type SizeStep, sizeSteps } from "./reeving/size-gain.js";
+export {
+  bendVerdict,
+  grooveVerdict,
+  type LeadChoice,
+  type RopeOnBlock,
+  runOutVerdict,
+} from "./reeving/size-verdicts.js";
+export { type BlockLossInput, blockLoss, type Running } from "./reeving/sized-block.js";
+
+// How hot do rope, hardware and hand get, and what does the sun do?
+
+export { type HeatLimits, heatLimits } from "./materials/heat-limits.js";
+export { type RubbedHardware, type RubbedHardwareName, rubbedHardware } from "./materials/rubbed-hardware.js";
+export { hand, skinLimits } from "./materials/skin.js";
+export { type Exposure, exposures, lampToSun } from "./materials/sunlight.js";
+export {
+  crownShare,
+  fibreHeat,
+  type HeatFibre,
+  type SolidName,
+  solids,
+  type Thermal,
+  yarnFill,
+} from "./materials/thermal.js";
+export { contactTemperature, diffusivity, effusivity, type Solid } from "./rope/effusivity.js";
+export { type Flash, type FlashInput, flashRise } from "./rope/flash-temperature.js";
+export { bulkRise, frictionHeat, frictionPower, passageRise } from "./rope/friction-heat.js";
+export { gripLoss } from "./rope/grip-loss.js";
+export { fluxRise, heldSurfaceTemperature, streamTemperatureAt } from "./rope/half-space.js";
+export {
+  type HandEase,
+  type HandHeat,
+  type HandLimit,
+  handContact,
+  handHeat,
+  handRecords,
+  safeForceByRecord,
+  safeHandSpeed,
+  safeLostForce,
+} from "./rope/hand-burn.js";
+export { type HandContact, type HandCourse, handArea, handCourse } from "./rope/hand-course.js";
+export {
+  type HardwareEase,
+  type HardwareHeat,
+  hardwareHeat,
+  hardwareRecords,
+  safeHardwareForce,
+  safeHardwareSpeed,
+} from "./rope/hardware-heat.js";
+export { type HeatHistory, type HistoryInput, heatHistory, warmingElsewhere } from "./rope/heat-history.js";
+export { easeVerdict, handVerdict, touchVerdict } from "./rope/heat-verdict.js";
+export { type HotTouch, safeTouchTemperature } from "./rope/hot-touch.js";
+export { type Layered, layerResponse } from "./rope/layer-response.js";
+export { type Patch, patchResponse } from "./rope/patch-response.js";
+export { ropeHeatTransfer } from "./rope/rope-stream.js";
+export { burnDose, damageRate, timeToBurn } from "./rope/skin-burn.js";
+export { sunlightRetained } from "./rope/sunlight.js";
+
+// Does it agree with what is published?
+
+export { type BurnTime, burnTimes, burnTimesSource } from "./published/burn-times.js";
+export { compare } from "./published/compare.js";
+export { type MeasuredSheave, measuredSheaves } from "./published/measured-sheaves.js";
+export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
+export { publishedChecks } from "./published/registry.js";
+export type { CheckResult, CheckRow, Topic } from "./published/row.js";
+
+// How is it shown in a notebook?
+
+export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
+export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";

@@ -43,8 +43,8 @@ function morinInPounds(name: string, perSquareInch: number, a: number, b: number
 
 /**
  * Stiffness laws by construction. The laws of hemp are printed; those of braided ropes are set so that the
- * published raise-and-lower tests (a thick low-stretch rope on 50 to 60 mm bars gives 60 to 80 per metre) and the
- * published tests of small sheaves fall inside the spread. The parts that do not grow with tension are taken from hemp.
+ * published raise-and-lower tests (a thick low-stretch rope on 50 to 60 mm bars gives 60 to 80 per metre) fall inside
+ * the spread. One published test of thin HMPE on a very small sheave lost more than it allows. The parts that do not grow with tension are taken from hemp.
  */
 export const stiffnessLaws = {
   whiteHemp: morinInPounds("white hemp", 48, 0.0012, 0.001026, 0.0012),
@@ -54,7 +54,7 @@ export const stiffnessLaws = {
 } as const;
 
 function braided(name: string, value: number, low: number, high: number): StiffnessLaw {
-  const place = "no printed coefficient found; range set by published sheave and bar tests";
+  const place = "no printed coefficient found; range set by published bar tests";
   return {
     name,
     tensionTerm: coefficient({ value, unit: "1/m", low, high, status: "from memory", place }),

@@ -1,8 +1,12 @@
 import { apiTable } from "./api-table.js";
 import { capstanExamples } from "./capstan-examples.js";
+import { cleatExamples } from "./cleat-examples.js";
 import { compare } from "./compare.js";
 import { gripHolds } from "./grip-holds.js";
 import { gripPractice } from "./grip-practice.js";
+import { heatBrakes } from "./heat-brakes.js";
+import { heatPractice } from "./heat-practice.js";
+import { heatSolids } from "./heat-solids.js";
 import { measuredTackles } from "./measured-tackles.js";
 import { motionBodies } from "./motion-bodies.js";
 import { motionLimits } from "./motion-limits.js";
@@ -11,7 +15,10 @@ import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
 import { strengthPractice, taperPractice } from "./rope-practice.js";
 import type { CheckResult, CheckSet, Topic } from "./row.js";
+import { setShapeExamples } from "./set-shape-examples.js";
 import { sheaveExamples } from "./sheave-examples.js";
+import { sizeLosses } from "./size-losses.js";
+import { sizeRules } from "./size-rules.js";
 import { ropeStrengthChecks } from "./strength-ropes.js";
 import { strengthRuleChecks } from "./strength-rules.js";
 import { yarnChecks } from "./strength-yarn.js";
@@ -62,6 +69,8 @@ const sets: readonly CheckSet[] = [
   motionBodies,
   motionLimits,
   motionPractice,
+  cleatExamples,
+  setShapeExamples,
   windAerodynamicsHomework,
   windAerospaceToolbox,
   windApparentTests,
@@ -86,6 +95,11 @@ const sets: readonly CheckSet[] = [
   windStandardAtmosphere,
   windStatics,
   windTurbulenceProgram,
+  sizeRules,
+  sizeLosses,
+  heatBrakes,
+  heatSolids,
+  heatPractice,
 ];
 
 /**

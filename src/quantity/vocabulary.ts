@@ -3,6 +3,7 @@ import { gripQuantities } from "./vocabulary-grip.js";
 import { heatQuantities } from "./vocabulary-heat.js";
 import { motionQuantities } from "./vocabulary-motion.js";
 import { ropeQuantities } from "./vocabulary-rope.js";
+import { sizeQuantities } from "./vocabulary-size.js";
 import { windQuantities } from "./vocabulary-wind.js";
 
 /**
@@ -107,6 +108,7 @@ export const vocabulary = {
   ...heatQuantities,
   ...windQuantities,
   ...motionQuantities,
+  ...sizeQuantities,
 } as const satisfies Record<string, VocabularyEntry>;
 
 /** Name of a quantity in the vocabulary. */

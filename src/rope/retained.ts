@@ -3,6 +3,7 @@ import { type RopeEndName, ropeEnds } from "../materials/ends.js";
 import type { FibreName } from "../materials/fibres.js";
 import { type Band, bandOf } from "../sources/band.js";
 import { bendStrength } from "./bend-strength.js";
+import { sunlightRetained } from "./sunlight.js";
 
 /** What weakens a rope: at places, and as a whole. */
 export interface Weakening {
@@ -13,6 +14,8 @@ export interface Weakening {
   readonly diameterRatio?: number;
   readonly use: RopeUse;
   readonly wet: boolean;
+  /** Whole days in full sun without a cover, on top of use [-]; none when absent. */
+  readonly daysInSun?: number;
 }
 
 /** What is left of the strength, and which place decides. */
@@ -23,17 +26,18 @@ export interface RetainedStrength extends Band {
 /**
  * Strength left in a rope with its ends, its tightest bend, its age and water.
  *
- *     η_s = min over places (end, knot, bend) · use · wet
+ *     η_s = min over places (end, knot, bend) · use · sun · wet
  *
- * Places do not add up: a rope breaks at the weakest. Age and water weaken all of it.
+ * Places do not add up: a rope breaks at the weakest. Age, sun and water weaken all of it.
  *
- * @param weakening  ends, bend, use, wet
+ * @param weakening  ends, bend [-], use, sun [days], wet
  * @returns retained strength with its range [-], and the weakest place
  * @throws ValueError for a diameter ratio outside its range
  * Valid for one load that is pulled slowly to the break. A knot at the bend is weaker than either.
  * Source: mooring-guidelines, note 2, for the splice; each factor is a record. Example: retainedStrength({ fibre: "polyester", ends: ["splice"], use: "new", wet: false }).value → 0.9
  */
-export function retainedStrength({ fibre, ends, diameterRatio, use, wet }: Weakening): RetainedStrength {
+export function retainedStrength(weakening: Weakening): RetainedStrength {
+  const { fibre, ends, diameterRatio, use, wet, daysInSun: days = 0 } = weakening;
   const places: (Band & { readonly name: string })[] = [
     { name: "nowhere in particular", value: 1, low: 1, high: 1 },
     ...ends.map((end) => ({ ...band(ropeEnds[end].retained), name: ropeEnds[end].name })),
@@ -43,9 +47,10 @@ export function retainedStrength({ fibre, ends, diameterRatio, use, wet }: Weake
   const lowest = Math.min(...places.map(({ low }) => low));
   const age = useFactors[use];
   const water = wet ? wetStrength[fibre] : { value: 1, low: 1, high: 1 };
+  const sun = sunlightRetained({ fibre, days });
   const whole = bandOf(
-    { place: { ...least, low: lowest }, age, water },
-    (values) => values.place * values.age * values.water,
+    { place: { ...least, low: lowest }, age, sun, water },
+    (values) => values.place * values.age * values.sun * values.water,
   );
   return { ...whole, weakestPlace: least.name };
 }

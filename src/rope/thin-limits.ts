@@ -10,7 +10,7 @@ import type { RopeMake } from "./make.js";
 import { retainedStrength, type Weakening } from "./retained.js";
 
 /** The job that a line has to do; what is left out does not limit it. */
-export interface LineJob extends Pick<Weakening, "ends" | "use" | "wet"> {
+export interface LineJob extends Pick<Weakening, "ends" | "use" | "wet" | "daysInSun"> {
   /** Largest tension in the rope that is planned for [N]. */
   readonly workingLoad: number;
   readonly safetyFactor: number;

@@ -1,4 +1,7 @@
 import { motionBibliography } from "./motion-bibliography.js";
+import { cleatBibliography } from "./cleat-bibliography.js";
+import { hardwareBibliography } from "./hardware-bibliography.js";
+import { heatSources } from "./heat-bibliography.js";
 import { ropeBibliography } from "./rope-bibliography.js";
 import type { Source } from "./source.js";
 
@@ -309,29 +312,6 @@ export const bibliography = {
     title: "ORC sail force coefficients, undated edition (open transcription)",
     seen: "read on a secondary page",
   },
-  "fibre-friction-lecture": {
-    title: "Lecture 3.1, Frictional Properties: friction of fibre on fibre (after Morton and Hearle)",
-    address: "https://www.scribd.com/document/764285656",
-    seen: "read on a secondary page",
-  },
-  "brown-burgoyne-1999": {
-    title:
-      "The friction and wear of an aramid yarn sliding against aluminium at low velocity under high contact pressures, Wear 236:315-327 (abstract)",
-    author: "I. F. Brown and C. J. Burgoyne",
-    year: 1999,
-    seen: "read on a secondary page",
-  },
-  "post-example": {
-    title: "Statics and Strength of Materials, example 6.5, p. 120: rope round a fixed post (textbook companion)",
-    address: "http://tbc-python.fossee.in/convert-notebook/Statics_And_Strength_Of_Materials/ch6.ipynb",
-    seen: "read on a secondary page",
-  },
-  "beer-johnston-hawser": {
-    title: "Vector Mechanics for Engineers, 11th edition, problem 8.104: hawser round a bollard (worked solution)",
-    author: "F. P. Beer and E. R. Johnston",
-    address: "https://www.edu.com/homework-helper/math/question/1323249/",
-    seen: "read on a secondary page",
-  },
   "ims-vpp-older": {
     title: "IMS sail force coefficients, older edition (open transcription)",
     seen: "read on a secondary page",
@@ -341,8 +321,11 @@ export const bibliography = {
     address: "https://wirerope.net/azwr/powerpoint-presentations/",
     seen: "read on a secondary page",
   },
+  ...hardwareBibliography,
   ...ropeBibliography,
   ...motionBibliography,
+  ...cleatBibliography,
+  ...heatSources,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */

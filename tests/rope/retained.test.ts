@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type RopeEndName, ropeEnds } from "../../src/materials/ends.js";
 import { bendStrength } from "../../src/rope/bend-strength.js";
 import { retainedStrength } from "../../src/rope/retained.js";
+import { sunlightRetained } from "../../src/rope/sunlight.js";
 import { evenly } from "../numerics/evenly.js";
 
 const calm = { fibre: "polyester", ends: [], use: "new", wet: false } as const;
@@ -30,6 +31,14 @@ describe("strength left in a rope", () => {
     expect(worn).toEqual([...worn].sort((one, other) => other - one));
     expect(retainedStrength({ ...calm, fibre: "polyamide", wet: true }).value).toBeCloseTo(0.875, 12);
     expect(retainedStrength({ ...calm, wet: true }).value).toBe(1);
+  });
+
+  it("falls in the sun, of PBO far more than of polyester", () => {
+    const left = (fibre: "pbo" | "polyester", daysInSun: number) => retainedStrength({ ...calm, fibre, daysInSun });
+    expect(left("pbo", 0)).toMatchObject({ value: 1, low: 1, high: 1 });
+    expect(left("pbo", 60).value).toBeLessThan(0.5 * left("polyester", 60).value);
+    expect(left("pbo", 60).value).toBeLessThan(left("pbo", 30).value);
+    expect(left("pbo", 60).value).toBeCloseTo(sunlightRetained({ fibre: "pbo", days: 60 }).value, 12);
   });
 
   it("never grows with one more end or a tighter bend", () => {

@@ -1,0 +1,147 @@
+import type { CamCleat, ClamCleat } from "../materials/cleats.js";
+import type { Cover } from "../materials/covers.js";
+import { within } from "../quantity/guard.js";
+import { type Band, bandOf } from "../sources/band.js";
+import { type CamInput, camRanges, lockingAngle } from "./cam-cleat.js";
+import { type ClamInput, clamRanges, ridgeDraw } from "./clam-cleat.js";
+import { wedgeDrive, wedgeRelease } from "./wedge.js";
+
+/** The hand pulls a loaded line out of its cleat. */
+export interface LiftOutInput {
+  /** Load on the line [N]. */
+  readonly load: number;
+  /** Angle of the pull above the line behind the cleat [rad]. */
+  readonly pullAngle: number;
+}
+
+/**
+ * Pull that frees a line from a cam cleat under load.
+ *
+ *     (F sin χ)² + u² = (2 μ S / sin ψ' + μ u / tan ψ')²,   u = T − F cos χ
+ *
+ * The part of the pull along the line takes load off the jaws; the part across slides the rope up between them.
+ *
+ * @param load  T [N], 0 or more
+ * @param pullAngle  χ above the line behind the cleat [rad], 0.02 to a quarter turn
+ * @param camAngle  ψ [rad], above 0
+ * @param pivotShare  r_p [-], 0 to 1
+ * @param pivotFriction  μ_p [-], 0 to 1
+ * @param frictionCoefficient  μ of rope on jaws, the same along and across [-], 0 to 2
+ * @param spring  S of one jaw, at the rope [N]
+ * @returns least pull [N]; 0 when the cleat does not hold the load anyway
+ * @throws ValueError outside these ranges
+ * Valid for jaws that pinch as hard as the load asks; the lip of a fairlead is left out.
+ * Source: statics, friction in two directions. Example: camLiftOut({ load: 0, pullAngle: Math.PI / 2, camAngle: 0.157, pivotShare: 0, pivotFriction: 0, frictionCoefficient: 0.4, spring: 7 }) → 35.816
+ */
+export function camLiftOut({
+  load,
+  pullAngle,
+  spring,
+  frictionCoefficient,
+  ...shape
+}: LiftOutInput & CamInput): number {
+  const angle = lockingAngle(shape);
+  const [along, across] = directions(pullAngle);
+  const m = within("frictionCoefficient", frictionCoefficient) / Math.tan(angle);
+  const k = (2 * frictionCoefficient * within("gripPreload", spring)) / Math.sin(angle);
+  const T = within("loadTension", load);
+  // A F² + B F + C = 0: reserve of friction, zero when the rope begins to slide.
+  const a = (m * m - 1) * along * along - across * across;
+  const b = -2 * along * ((m * m - 1) * T + k * m);
+  const c = (m * m - 1) * T * T + 2 * k * m * T + k * k;
+  if (c <= 0) return 0;
+  return leastPositiveRoot(a, b, c);
+}
+
+/**
+ * Pull that frees a line from a V cleat under load.
+ *
+ *     F sin χ = g u + (F_0 + g u) · tan(φ − β/2) / tan(φ + β/2),   u = T − F cos χ
+ *
+ * The ridges draw the rope down as long as load is on them; what the walls squeeze sticks when friction beats the half angle.
+ *
+ * @param load  T [N], 0 or more
+ * @param pullAngle  χ above the line behind the cleat [rad], 0.02 to a quarter turn
+ * @param grooveAngle  β [rad]
+ * @param ridgeAngle  ω [rad]
+ * @param wallFriction  μ_w [-]
+ * @param press  F_0 with which the rope was snapped in [N]
+ * @returns least pull [N]
+ * @throws ValueError outside these ranges
+ * Source: statics, wedge. Example: clamLiftOut({ load: 100, pullAngle: Math.PI / 2, grooveAngle: 1.2, ridgeAngle: Math.PI / 4, wallFriction: 0.2, press: 60 }) → 66.667
+ */
+export function clamLiftOut({
+  load,
+  pullAngle,
+  grooveAngle,
+  press,
+  ...ridges
+}: LiftOutInput & Omit<ClamInput, "frictionCoefficient" | "grooveFactor"> & { readonly grooveAngle: number }): number {
+  const [along, across] = directions(pullAngle);
+  const wall = {
+    squeeze: 1,
+    slopeAngle: within("grooveAngle", grooveAngle) / 2,
+    frictionCoefficient: ridges.wallFriction,
+  };
+  const sticks = Math.max(0, wedgeRelease(wall)) / wedgeDrive(wall);
+  const down = ridgeDraw(ridges) * (1 + sticks);
+  return (down * within("loadTension", load) + within("gripPreload", press) * sticks) / (across + down * along);
+}
+
+/** A line under load in a cleat. */
+export interface LiftOutRope<Kind> extends LiftOutInput {
+  readonly cleat: Kind;
+  readonly cover: Cover;
+}
+
+/**
+ * Pull that frees a line from a cleat, with its range.
+ *
+ *     F over the ranges of cleat and cover
+ *
+ * @param cleat  cam or V cleat, records [rad, N, -]
+ * @param cover  strands, fibre and state of the cover
+ * @param load  T [N], 0 or more
+ * @param pullAngle  χ above the line behind the cleat [rad], 0.02 to a quarter turn
+ * @returns least pull with its range [N]
+ * @throws ValueError outside these ranges
+ * Source: statics; sizes are records of their own. Example: liftOutForce({ cleat: cleats.cam, cover: { strands: 16, fibre: "polyester", wet: false }, load: 300, pullAngle: Math.PI / 2 }).low > 300 → true
+ */
+export function liftOutForce({ cleat, cover, ...pull }: LiftOutRope<CamCleat | ClamCleat>): Band {
+  const band =
+    cleat.kind === "cam"
+      ? bandOf(camRanges(cleat, cover), (values) => camLiftOut({ ...values, ...pull }))
+      : bandOf(clamRanges(cleat, cover), (values) => clamLiftOut({ ...values, ...pull }));
+  return { ...band, low: Math.max(0, band.low) };
+}
+
+/**
+ * Direction in which a line comes out of its cleat with the least pull.
+ *
+ *     smallest F over χ, in steps of one degree
+ *
+ * @param cleat  cam or V cleat, records [rad, N, -]
+ * @param cover  strands, fibre and state of the cover
+ * @param load  T [N], 0 or more
+ * @returns pull angle above the line behind the cleat [rad]
+ * Source: statics. Example: bestPullAngle({ cleat: cleats.cam, cover: { strands: 16, fibre: "polyester", wet: false }, load: 300 }) < Math.PI / 4 → true
+ */
+export function bestPullAngle(rope: Omit<LiftOutRope<CamCleat | ClamCleat>, "pullAngle">): number {
+  const angles = Array.from({ length: 89 }, (_, index) => ((index + 2) * Math.PI) / 180);
+  const pulls = angles.map((pullAngle) => liftOutForce({ ...rope, pullAngle }).value);
+  return angles[pulls.indexOf(Math.min(...pulls))]!;
+}
+
+function directions(pullAngle: number): readonly [along: number, across: number] {
+  const angle = within("pullAngle", pullAngle, 0.02);
+  return [Math.cos(angle), Math.sin(angle)];
+}
+
+/** Least positive root of a x² + b x + c with c above zero, where one exists. */
+function leastPositiveRoot(a: number, b: number, c: number): number {
+  if (Math.abs(a) < 1e-12) return -c / b;
+  const root = Math.sqrt(Math.max(0, b * b - 4 * a * c));
+  // Without cancellation: q carries the sign of b.
+  const q = -0.5 * (b + (b < 0 ? -root : root));
+  return Math.min(...[q / a, c / q].filter((x) => x > 0));
+}

@@ -1,0 +1,213 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cleats, gripRecords } from "../../src/materials/cleats.js";
+import type { Cover } from "../../src/materials/covers.js";
+import { ValueError } from "../../src/quantity/errors.js";
+import { camSlipLoad } from "../../src/reeving/cam-cleat.js";
+import { clamSlipLoad } from "../../src/reeving/clam-cleat.js";
+import { holdOutcome, holdVerdict } from "../../src/reeving/hold.js";
+import { hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "../../src/reeving/horn.js";
+import { jammerSlipLoad } from "../../src/reeving/jammer.js";
+import { bestPullAngle, camLiftOut, clamLiftOut, liftOutForce } from "../../src/reeving/lift-out.js";
+import { shapeVerdict } from "../../src/reeving/shape-verdict.js";
+import { num, seed } from "./builders.js";
+
+const covered: Cover = { strands: 16, fibre: "polyester", wet: false };
+const bare: Cover = { strands: 24, fibre: "bareCore", wet: false };
+const exactly = (value: number) => ({ value, low: value, high: value });
+
+describe("slip loads", () => {
+  const all = (cover: Cover) => [
+    camSlipLoad({ cleat: cleats.cam, cover, ropeDiameter: 0.006 }),
+    camSlipLoad({ cleat: cleats.wornCam, cover, ropeDiameter: 0.006 }),
+    clamSlipLoad({ cleat: cleats.clam, cover, ropeDiameter: 0.006 }),
+    jammerSlipLoad({ cleat: cleats.jammer, cover }),
+    hornSlipLoad({ cleat: cleats.horn, cover, turns: 3, eights: 1, tail: gripRecords.tail }),
+  ];
+
+  it("lie within their range, never below zero, never above what the cleat stands", () => {
+    const stands = [cleats.cam, cleats.wornCam, cleats.clam, cleats.jammer, cleats.horn].map(
+      (cleat) => cleat.stands.high,
+    );
+    for (const cover of [covered, bare])
+      all(cover).forEach(({ low, value, high }, index) => {
+        expect(low >= 0 && low <= value && value <= high && high <= stands[index]!).toBe(true);
+      });
+  });
+
+  it("are lower for a bare core than for a cover, or the same where the cleat itself gives way", () => {
+    const [with_, without] = [all(covered), all(bare)];
+    with_.forEach((one, index) => {
+      expect(without[index]!.value).toBeLessThanOrEqual(one.value);
+      expect(without[index]!.low).toBeLessThan(one.low);
+    });
+  });
+
+  it("of a thin rope are small in a V and nothing between jaws that meet", () => {
+    const thin = clamSlipLoad({ cleat: cleats.clam, cover: covered, ropeDiameter: 0.0025 });
+    expect(thin.value).toBeLessThan(
+      0.2 * clamSlipLoad({ cleat: cleats.clam, cover: covered, ropeDiameter: 0.006 }).value,
+    );
+    expect(thin.locks).toBe("fails");
+    expect(camSlipLoad({ cleat: cleats.cam, cover: covered, ropeDiameter: 0.0019 }).value).toBe(0);
+  });
+
+  it("are limited by the cover when the rope is weak", () => {
+    const strong = camSlipLoad({ cleat: cleats.cam, cover: covered, ropeDiameter: 0.005, breakLoad: exactly(20000) });
+    const weak = camSlipLoad({ cleat: cleats.cam, cover: covered, ropeDiameter: 0.005, breakLoad: exactly(1000) });
+    expect(strong.limitedBy).toBe("cleat");
+    expect(weak.limitedBy).toBe("cover");
+    expect(weak.value).toBeCloseTo(1000 * gripRecords.coverShare.value, 9);
+    expect(camSlipLoad({ cleat: cleats.wornCam, cover: bare, ropeDiameter: 0.005 }).limitedBy).toBe("grip");
+  });
+
+  it("refuse a rope that cannot exist", () => {
+    expect(() => camSlipLoad({ cleat: cleats.cam, cover: covered, ropeDiameter: 0 })).toThrow(ValueError);
+    expect(() => clamSlipLoad({ cleat: cleats.clam, cover: covered, ropeDiameter: Number.NaN })).toThrow(ValueError);
+    expect(() => hornSlipLoad({ cleat: cleats.horn, cover: covered, turns: -1, eights: 0, tail: exactly(1) })).toThrow(
+      ValueError,
+    );
+  });
+});
+
+describe("turns round a horn", () => {
+  it("hold the tail alone without a turn, and multiply turn by turn", () => {
+    expect(hornHold({ turns: 0, frictionCoefficient: 0.2, tail: 50 })).toBe(50);
+    fc.assert(
+      fc.property(num(0, 4), num(0, 4), num(0.01, 0.5), (one, other, frictionCoefficient) => {
+        const hold = (turns: number) => hornHold({ turns, frictionCoefficient, tail: 1 });
+        expect(hold(one + other) / (hold(one) * hold(other))).toBeCloseTo(1, 9);
+      }),
+      seed,
+    );
+  });
+
+  it("solve back for the tail and for the turns", () => {
+    fc.assert(
+      fc.property(num(0.1, 5), num(0.02, 0.6), num(1, 200), (turns, frictionCoefficient, tail) => {
+        const load = hornHold({ turns, frictionCoefficient, tail });
+        fc.pre(load < 1e6);
+        expect(tailNeeded({ turns, frictionCoefficient, load }) / tail).toBeCloseTo(1, 9);
+        expect(turnsToHold({ load, tail, frictionCoefficient })).toBeCloseTo(turns, 9);
+      }),
+      seed,
+    );
+    expect(turnsToHold({ load: 10, tail: 20, frictionCoefficient: 0.2 })).toBe(0);
+  });
+});
+
+describe("lifting a line out", () => {
+  const cam = { camAngle: 0.16, pivotShare: 0, pivotFriction: 0, frictionCoefficient: 0.4, spring: 7 };
+  const clam = { grooveAngle: 0.7, ridgeAngle: 0.75, wallFriction: 0.2, press: 60 };
+
+  it("of a cam without load costs the springs only, along the friction of both jaws", () =>
+    expect(camLiftOut({ ...cam, load: 0, pullAngle: Math.PI / 2 })).toBeCloseTo((2 * 0.4 * 7) / Math.sin(0.16), 9));
+
+  it("of a cam just at its slip load costs nothing, and nothing beyond", () => {
+    const slippery = { ...cam, frictionCoefficient: 0.1 };
+    const slip = (2 * 0.1 * 7) / (Math.sin(0.16) - 0.1 * Math.cos(0.16));
+    expect(camLiftOut({ ...slippery, load: slip * (1 - 1e-9), pullAngle: Math.PI / 2 })).toBeLessThan(0.01);
+    expect(camLiftOut({ ...slippery, load: slip * 1.01, pullAngle: 1 })).toBe(0);
+  });
+
+  it("of a cam straight aft is hauling: the load and a little for the springs", () => {
+    const along = camLiftOut({ ...cam, load: 300, pullAngle: 0.02 });
+    expect(along).toBeGreaterThan(300 * 0.99);
+    expect(along).toBeLessThan(300 + (2 * 0.4 * 7) / Math.sin(0.16));
+  });
+
+  it("uses up the friction of the jaws exactly", () => {
+    fc.assert(
+      fc.property(num(0, 1000), num(0.05, 1.5), num(0.2, 0.9), (load, pullAngle, frictionCoefficient) => {
+        const F = camLiftOut({ ...cam, frictionCoefficient, load, pullAngle });
+        const u = load - F * Math.cos(pullAngle);
+        const friction = 2 * frictionCoefficient * (7 / Math.sin(0.16) + u / (2 * Math.tan(0.16)));
+        expect(Math.hypot(F * Math.sin(pullAngle), u)).toBeCloseTo(friction, 4);
+      }),
+      seed,
+    );
+  });
+
+  it("grows with the load, for both kinds", () => {
+    fc.assert(
+      fc.property(num(0, 500), num(1, 500), num(0.05, 1.5), (load, more, pullAngle) => {
+        expect(camLiftOut({ ...cam, load: load + more, pullAngle })).toBeGreaterThan(
+          camLiftOut({ ...cam, load, pullAngle }),
+        );
+        expect(clamLiftOut({ ...clam, load: load + more, pullAngle })).toBeGreaterThan(
+          clamLiftOut({ ...clam, load, pullAngle }),
+        );
+      }),
+      seed,
+    );
+  });
+
+  it("of a V with steep, smooth walls and no load costs nothing", () =>
+    expect(clamLiftOut({ ...clam, grooveAngle: 1.2, load: 0, pullAngle: 1 })).toBe(0));
+
+  it("has a range in order and a best direction between along and up", () => {
+    for (const cleat of [cleats.cam, cleats.clam]) {
+      const { low, value, high } = liftOutForce({ cleat, cover: covered, load: 300, pullAngle: Math.PI / 2 });
+      expect(low <= value && value <= high).toBe(true);
+      const best = bestPullAngle({ cleat, cover: covered, load: 300 });
+      expect(best > 0.05 && best < 1.5).toBe(true);
+      expect(liftOutForce({ cleat, cover: covered, load: 300, pullAngle: best }).value).toBeLessThan(value);
+    }
+  });
+
+  it("refuses a pull to the front", () =>
+    expect(() => camLiftOut({ ...cam, load: 1, pullAngle: -0.1 })).toThrow(ValueError));
+});
+
+describe("the verdict", () => {
+  const load = { value: 200, low: 150, high: 300 };
+
+  it("takes the bad ends of both ranges", () => {
+    expect(holdOutcome({ slipLoad: { value: 500, low: 300, high: 900 }, load })).toBe("holds");
+    expect(holdOutcome({ slipLoad: { value: 500, low: 299, high: 900 }, load })).toBe("doubtful");
+    expect(holdOutcome({ slipLoad: { value: 199, low: 100, high: 900 }, load })).toBe("fails");
+  });
+
+  it("names the first change that holds, worked out by trying", () => {
+    const tried: string[] = [];
+    const change = (words: string, slip: number) => ({
+      words,
+      retry: () => {
+        tried.push(words);
+        return { slipLoad: exactly(slip), load };
+      },
+    });
+    const verdict = holdVerdict({
+      subject: "outhaul",
+      slipLoad: exactly(100),
+      load,
+      changes: [change("one more turn", 250), change("a cover", 400), change("a purchase", 800)],
+    });
+    expect(verdict.outcome).toBe("fails");
+    expect(verdict.change).toContain("a cover: slips at 400 N");
+    expect(tried).toEqual(["one more turn", "a cover"]);
+  });
+
+  it("names none when none holds, and none when it holds already", () => {
+    const changes = [{ words: "hope", retry: () => ({ slipLoad: exactly(10), load }) }];
+    expect(holdVerdict({ subject: "x", slipLoad: exactly(100), load, changes }).change).toBeUndefined();
+    expect(holdVerdict({ subject: "x", slipLoad: exactly(1000), load, changes }).change).toBeUndefined();
+  });
+});
+
+describe("the verdict on a shape", () => {
+  const lost = { value: 0.01, low: 0.005, high: 0.03 };
+
+  it("takes the bad end of what is lost", () => {
+    const outcome = (allowed: number) => shapeVerdict({ subject: "x", lost, allowed, changes: [] }).outcome;
+    expect([0.03, 0.02, 0.009].map(outcome)).toEqual(["holds", "doubtful", "fails"]);
+  });
+
+  it("names the first change that holds", () => {
+    const changes = [0.04, 0.02].map((high) => ({
+      words: `to ${high}`,
+      retry: () => ({ lost: { value: 0.01, low: 0, high }, allowed: 0.02 }),
+    }));
+    expect(shapeVerdict({ subject: "x", lost, allowed: 0.02, changes }).change).toContain("to 0.02: moves 10 mm");
+  });
+});
