@@ -56,7 +56,6 @@ export {
 export { type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
 export { hauling, hoisting } from "./materials/hauling.js";
-export { fastening } from "./materials/lashing-shackle.js";
 export { practice } from "./materials/practice.js";
 export { grooveFilling, handComfort, safetyFactors } from "./materials/safety.js";
 export { splicing } from "./materials/splicing.js";
@@ -64,48 +63,6 @@ export { type StiffnessLaw, stiffnessLaws } from "./materials/stiffness.js";
 export { strengthRules } from "./materials/strength-rules.js";
 export { type Surface, type SurfaceName, surfaces, type TreadName, treads } from "./materials/surfaces.js";
 export { voidsFilled, waterDensity } from "./materials/water.js";
-export { fibreWear, treadHarshness, type WearInput, wearRate, wearRule, wearVerdict } from "./materials/wear.js";
-// How fast does it go up, come down, run out?
-export type { CoursePoint } from "./motion/course.js";
-export {
-  bestSpeedShare,
-  type HandLaw,
-  handPower,
-  hillForce,
-  holdTime,
-  meanForce,
-  type Pull,
-  type Strokes,
-} from "./motion/hill.js";
-export { type HaulInput, haul, type Motion, type Stall } from "./motion/hoist.js";
-export type { MotionEnergy } from "./motion/ledger.js";
-export type { MovingLine, MovingLoad, MovingRope } from "./motion/moving-line.js";
-export { letOut, type RunOutInput, slowingHand } from "./motion/run-out.js";
-export {
-  boatLengths,
-  type HalyardInput,
-  type HoistedSail,
-  halyardRope,
-  pressingForce,
-  sailComingDown,
-  sailGoingUp,
-} from "./motion/sail.js";
-export { meanSpeedBand, type TimeQuestion, type TimeTrial, timeBand, timeVerdict } from "./motion/time-verdict.js";
-// How is it shown in a notebook?
-export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
-export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
-// Does it agree with what is published?
-export { compare } from "./published/compare.js";
-export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
-export { publishedChecks } from "./published/registry.js";
-export type { CheckResult, CheckRow, Topic } from "./published/row.js";
-export { OutsideModelError, ReevingError, Refusal, UnitError, ValueError } from "./quantity/errors.js";
-export { within } from "./quantity/guard.js";
-export { convert, parseQuantity } from "./quantity/parse.js";
-export { axisTitle, figures, printForce, printQuantity } from "./quantity/print.js";
-export { type Outcome, outcomeOf, type Verdict } from "./quantity/verdict.js";
-export { type QuantityName, vocabulary } from "./quantity/vocabulary.js";
-export type { VocabularyEntry } from "./quantity/vocabulary-entry.js";
 
 // What is lost at one turn?
 
@@ -325,13 +282,38 @@ export { sunlightRetained } from "./rope/sunlight.js";
 
 // Does it agree with what is published?
 
+// How fast does it go up, come down, run out?
+export type { CoursePoint } from "./motion/course.js";
+export {
+  bestSpeedShare,
+  type HandLaw,
+  handPower,
+  hillForce,
+  holdTime,
+  meanForce,
+  type Pull,
+  type Strokes,
+} from "./motion/hill.js";
+export { type HaulInput, haul, type Motion, type Stall } from "./motion/hoist.js";
+export type { MotionEnergy } from "./motion/ledger.js";
+export type { MovingLine, MovingLoad, MovingRope } from "./motion/moving-line.js";
+export { letOut, type RunOutInput, slowingHand } from "./motion/run-out.js";
+export {
+  boatLengths,
+  type HalyardInput,
+  type HoistedSail,
+  halyardRope,
+  pressingForce,
+  sailComingDown,
+  sailGoingUp,
+} from "./motion/sail.js";
+export { meanSpeedBand, type TimeQuestion, type TimeTrial, timeBand, timeVerdict } from "./motion/time-verdict.js";
 export { type BurnTime, burnTimes, burnTimesSource } from "./published/burn-times.js";
 export { compare } from "./published/compare.js";
 export { type MeasuredSheave, measuredSheaves } from "./published/measured-sheaves.js";
 export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
 export { publishedChecks } from "./published/registry.js";
 export type { CheckResult, CheckRow, Topic } from "./published/row.js";
-
 // How is it shown in a notebook?
 
 export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";

@@ -1,7 +1,7 @@
-import { motionBibliography } from "./motion-bibliography.js";
 import { cleatBibliography } from "./cleat-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
 import { heatSources } from "./heat-bibliography.js";
+import { motionBibliography } from "./motion-bibliography.js";
 import { ropeBibliography } from "./rope-bibliography.js";
 import type { Source } from "./source.js";
 
