@@ -106,7 +106,7 @@ const rows: readonly CheckRow[] = [
   exact(
     "best-power",
     "best power of a pull over greatest pull times greatest speed, a/F₀ = 0.25",
-    "0.095492",
+    "0.0954915",
     "1",
     "square of the best speed",
     () =>

@@ -21,8 +21,7 @@ export const motionBibliography = {
   },
   "muscle-in-orbit-exercise": {
     title: "Exercise on Hill's equation: best speed of a muscle before and after a year in orbit",
-    address:
-      "https://essaysresearch.org/after-a-year-at-the-space-station-the-postural-muscles-of-astronaut-scott-kelly-have-been-significantly-altered/",
+    address: "https://essaysresearch.org/",
     seen: "read",
   },
   "engineering-mechanics-companion": {
