@@ -75,7 +75,7 @@ export interface CourseInput {
  */
 export function courseOf({ moving, speed = 0, tolerance = 1e-7 }: CourseInput): Course {
   const ready = readyLine(moving);
-  within("share", tolerance, 1e-14, 0.01);
+  within("stepTolerance", tolerance);
   const points: CoursePoint[] = [];
   const start = 0.5 * ready.movingMass(0) * speed * speed;
   let time = 0;

@@ -78,9 +78,9 @@ export interface SlowingHand {
 /**
  * Force of a hand that keeps a line near a speed, as far as its grip reaches.
  *
- *     F = F_grip · clamp((v − v_0) / (0.1 v_0), 0, 1)
+ *     F = F_grip · clamp((v − v_g) / (0.1 v_g), 0, 1)
  *
- * @param handSpeed  v_0 [m/s], above 0, up to 100
+ * @param handSpeed  v_g [m/s], above 0, up to 100
  * @param handForce  F_grip [N], 0 to 1e6
  * @returns a function from hand speed [m/s] to hand force [N]
  * @throws ValueError outside these ranges

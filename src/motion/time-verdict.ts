@@ -10,7 +10,7 @@ import type { Motion } from "./hoist.js";
  *     v = way / time, 0 when it stalls
  *
  * @param inputs  named bands of what the motion is made of [SI]
- * @param motion  runs the motion for one value of each
+ * @param motion  runs the motion for one value of each [SI]
  * @returns speed of the load end [m/s] with its range, never below 0
  * @throws whatever the motion refuses
  * Source: statics, way over time. Example: meanSpeedBand({ lift: { value: 8, low: 8, high: 8 } }, ({ lift }) => haul({ moving: { line: prepareLine({ rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }), load: { mass: () => 1 } }, lift, hand: () => 4 })).value → 4

@@ -53,7 +53,7 @@ const rows: readonly CheckRow[] = [
   publishedRow(
     "muscle-in-orbit-exercise",
     "before",
-    "best speed of a muscle over its greatest, a/F₀ = 0.25",
+    "best speed of a muscle over its greatest, a/F = 0.25",
     "0.31",
     "1",
     "printed answer",
@@ -62,7 +62,7 @@ const rows: readonly CheckRow[] = [
   publishedRow(
     "muscle-in-orbit-exercise",
     "after",
-    "best speed of a muscle over its greatest, a/F₀ = 0.1",
+    "best speed of a muscle over its greatest, a/F = 0.1",
     "0.23",
     "1",
     "printed answer",
@@ -105,7 +105,7 @@ const rows: readonly CheckRow[] = [
   ),
   exact(
     "best-power",
-    "best power of a pull over greatest pull times greatest speed, a/F₀ = 0.25",
+    "best power of a pull over greatest pull times greatest speed, a/F = 0.25",
     "0.0954915",
     "1",
     "square of the best speed",

@@ -5,7 +5,7 @@ export const motionQuantities = {
   // Motion
   travel: {
     label: "travel",
-    symbol: "x",
+    symbol: "x_l",
     unit: "m",
     shownUnit: "m",
     minimum: -1000,
@@ -24,10 +24,10 @@ export const motionQuantities = {
     example: "1.8 kg",
     meaning: "mass of a sail or load that a line moves",
   },
-  pullForce: force("greatest pull", "F_0", "250 N", "force with which a crew hauls when the line does not move"),
+  pullForce: force("greatest pull", "F_max", "250 N", "force with which a crew hauls when the line does not move"),
   pullSpeed: {
     label: "greatest hand speed",
-    symbol: "v_0",
+    symbol: "v_max",
     unit: "m/s",
     shownUnit: "m/s",
     minimum: 0.01,
@@ -57,7 +57,7 @@ export const motionQuantities = {
   },
   curvature: pure(
     "force-velocity ratio",
-    "a/F_0",
+    "a/F_max",
     0.01,
     10,
     "0.25",
@@ -85,5 +85,13 @@ export const motionQuantities = {
     example: "0.5 N s^2/m^2",
     meaning: "drag of the air on a moving sail over the square of its speed",
   },
+  stepTolerance: pure(
+    "step tolerance",
+    "ε_t",
+    1e-14,
+    0.01,
+    "1e-7",
+    "error allowed in one step of a motion that is followed",
+  ),
   boatLength: length("boat length", "L_B", 200, "m", "4.9 m", "length of the boat over all"),
 } as const satisfies Record<string, VocabularyEntry>;
