@@ -9,6 +9,7 @@ import { heatPractice } from "./heat-practice.js";
 import { heatSolids } from "./heat-solids.js";
 import { measuredTackles } from "./measured-tackles.js";
 import { motionBodies } from "./motion-bodies.js";
+import { motionIntegrated } from "./motion-integrated.js";
 import { motionLimits } from "./motion-limits.js";
 import { motionPractice } from "./motion-practice.js";
 import { pulleySystems } from "./pulley-systems.js";
@@ -68,6 +69,7 @@ const sets: readonly CheckSet[] = [
   gripPractice,
   motionBodies,
   motionLimits,
+  motionIntegrated,
   motionPractice,
   cleatExamples,
   setShapeExamples,
