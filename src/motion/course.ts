@@ -111,26 +111,21 @@ export function courseOf({ moving, speed = 0, tolerance = 1e-7 }: CourseInput): 
       points.push({ time, ...still });
     },
     energy: () => {
-      const [, , hand, retrieval, gravity, wind, sail, stations, joining] = state as [
-        number,
-        ...number[],
-      ] as unknown as Work;
+      const work = (place: (typeof places)[number]) => state[places.indexOf(place)]!;
       return closedBalance({
-        hand,
-        retrieval,
-        gravity,
-        wind,
-        sail,
-        stations,
-        joining,
+        hand: work("hand"),
+        retrieval: work("retrieval"),
+        gravity: work("gravity"),
+        wind: work("wind"),
+        sail: work("sail"),
+        stations: work("stations"),
+        joining: work("joining"),
         stopped,
         kinetic: kinetic() - start,
       });
     },
   };
 }
-
-type Work = readonly [number, number, number, number, number, number, number, number, number];
 
 interface From {
   readonly time: number;
