@@ -1,6 +1,7 @@
 import { apiTable } from "./api-table.js";
 import { capstanExamples } from "./capstan-examples.js";
 import { compare } from "./compare.js";
+import { crewEndurance } from "./crew-endurance.js";
 import { gripHolds } from "./grip-holds.js";
 import { gripPractice } from "./grip-practice.js";
 import { measuredTackles } from "./measured-tackles.js";
@@ -56,6 +57,7 @@ const sets: readonly CheckSet[] = [
   taperPractice,
   gripHolds,
   gripPractice,
+  crewEndurance,
   windAerodynamicsHomework,
   windAerospaceToolbox,
   windApparentTests,

@@ -1,3 +1,4 @@
+import { crewBibliography } from "./crew-bibliography.js";
 import { ropeBibliography } from "./rope-bibliography.js";
 import type { Source } from "./source.js";
 
@@ -341,6 +342,7 @@ export const bibliography = {
     seen: "read on a secondary page",
   },
   ...ropeBibliography,
+  ...crewBibliography,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */
