@@ -75,7 +75,15 @@ export {
   seamShare,
 } from "./materials/people-fatigue.js";
 export { type Hand, protocolFactor, type Sex } from "./materials/people-grip.js";
-export { axialHold, palmAnchors, palmFactors, palmOnCover, palmOnFibre, thickGrips } from "./materials/people-palm.js";
+export {
+  axialHold,
+  gloveAnchors,
+  palmAnchors,
+  palmFactors,
+  palmOnCover,
+  palmOnFibre,
+  thickGrips,
+} from "./materials/people-palm.js";
 export { practice } from "./materials/practice.js";
 export { fraying, type Rubbing, type RubbingFibre, rubbing } from "./materials/rubbing.js";
 export { grooveFilling, handComfort, safetyFactors } from "./materials/safety.js";

@@ -61,6 +61,7 @@ function factorFor(
  * @throws ValueError for an impossible grip, diameter or angle
  * Valid as crewDays; the same factor on the load of a leg is the highest load that the crew holds in it all day.
  * Source: xia-frey-law-2008, solved for the load.
+ * Example: allDayFactor({ intervals: dayIntervals({ length: 9, races: [] }), maximumGrip: { value: 300, low: 280, high: 320 }, option: { name: "bare", parts: [], hold: { cover: { strands: 16, fibre: "polyester", wet: false }, diameter: 0.008, hands: 1 }, causes: {}, lineWith: () => ({ rope: { diameter: 0.008, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }) } }).value → 1024
  */
 export function allDayFactor({ option, ...day }: AllDay & { readonly option: SheetOption }): Band {
   within("maximumGrip", day.maximumGrip.value, 1);
@@ -95,6 +96,7 @@ function partsChanged({ option: one }: RatedOption, { option: other }: RatedOpti
  * @returns one verdict for each option, in order; the change is the passing option with the fewest other parts, or, when none passes, the load that would
  * Valid for the day for which the factors were worked out.
  * Source: common practice, the nearest change is found by trying the options.
+ * Example: allDayVerdicts([]) → []
  */
 export function allDayVerdicts(rated: readonly RatedOption[]): Verdict[] {
   const passing = rated.filter(({ factor }) => factor.low >= 1);

@@ -1,7 +1,7 @@
 import type { MuscleGroup } from "../materials/people-fatigue.js";
 import { seamShare } from "../materials/people-fatigue.js";
 import { ValueError } from "../quantity/errors.js";
-import { seamFactor } from "./fatigue.js";
+import { seamFactorOf } from "./fatigue.js";
 
 /** Many crews, one number each. */
 export interface Crews {
@@ -81,7 +81,7 @@ function refuseBadColumns({ lengths, handForces }: DayColumns, crews: Crews): vo
  * @param day  lengths [s] and hand forces [N] of the stretches
  * @param crews  holding tension [N], rates F and R [1/s], rest factor [-], one number for each crew
  * @param group  muscles whose seam is used; the hand when absent
- * @param marks  stretches at whose end the capacity is kept
+ * @param marks  indices of stretches at whose end the capacity is kept [-]
  * @returns time of giving out [s], capacity at the end, least capacity and marked capacities [-]
  * @throws ValueError for columns that do not fit together or numbers out of range
  * Valid for hands that keep the load exactly; a crew that gives out goes on with what it has.
@@ -98,7 +98,8 @@ export function crewDays({ day, crews, group = "hand", marks = [] }: CrewDaysInp
     marked: new Float64Array(count * marks.length),
   };
   const marked = Int32Array.from(marks);
-  for (let crew = 0; crew < count; crew++) oneDay(day, crews, crew, group, marked, result);
+  const slowed = seamFactorOf(group);
+  for (let crew = 0; crew < count; crew++) oneDay(day, crews, crew, slowed, marked, result);
   return result;
 }
 
@@ -106,11 +107,11 @@ function oneDay(
   { lengths, handForces }: DayColumns,
   crews: Crews,
   crew: number,
-  group: MuscleGroup,
+  slowed: (share: number) => number,
   marks: Int32Array,
   result: CrewDays,
 ): void {
-  const perNewton = 1 / crews.holdingTension[crew]!;
+  const holding = crews.holdingTension[crew]!;
   const F = crews.fatigueRate[crew]!;
   const R = crews.recoveryRate[crew]!;
   const restRate = crews.restFactor[crew]! * R;
@@ -134,11 +135,11 @@ function oneDay(
       atRest = Math.exp(-restRate * length);
       whenOver = Math.exp(-overRate * length);
     }
-    const f = handForces[i]! * perNewton;
+    const f = handForces[i]! / holding;
     if (f === 0) tired *= atRest;
     else {
       const limit = 1 - f;
-      const drive = f > seam && f < 1 ? F * seamFactor(f, group) : F;
+      const drive = f > seam && f < 1 ? F * slowed(f) : F;
       const level = (drive * f) / R;
       if (tired <= limit) {
         const next = level + (tired - level) * underLoad;

@@ -1,4 +1,4 @@
-import { fatigueSets, type MuscleGroup, seamShare } from "../materials/people-fatigue.js";
+import { enduranceLaws, fatigueSets, type MuscleGroup, seamShare } from "../materials/people-fatigue.js";
 import { within } from "../quantity/guard.js";
 import { enduranceTime } from "./endurance.js";
 
@@ -131,11 +131,21 @@ export function holdTime({ share, group = "hand" }: { readonly share: number; re
  * @throws ValueError for a share above 1
  * Valid for a rested muscle; a tired one is taken to tire at the same reduced rate.
  * Source: frey-law-avin-2010 and frey-law-2012, combined.
- * Example: seamFactor(0.9, "hand") → 0.288
+ * Example: seamFactor(0.9, "hand") → 0.289
  */
 export function seamFactor(share: number, group: MuscleGroup): number {
-  if (share <= seamShare.value) return 1;
+  return seamFactorOf(group)(within("loadShare", share, 0, 1));
+}
+
+/** The same for one group, with its numbers looked up once: for inner loops, unchecked. */
+export function seamFactorOf(group: MuscleGroup): (share: number) => number {
+  const seam = seamShare.value;
   const { fatigueRate, recoveryRate } = ratesOf(group);
-  const lost = -Math.expm1(-recoveryRate * enduranceTime({ share, group }));
-  return (recoveryRate * (1 - share)) / (share * fatigueRate * lost);
+  const factor = enduranceLaws[group].factor.value;
+  const exponent = enduranceLaws[group].exponent.value;
+  return (share) => {
+    if (share <= seam) return 1;
+    const lost = -Math.expm1(-recoveryRate * factor * share ** exponent);
+    return (recoveryRate * (1 - share)) / (share * fatigueRate * lost);
+  };
 }

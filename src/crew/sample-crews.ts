@@ -42,6 +42,7 @@ const leastShare = 0.2;
  * @throws ValueError for a count, seed or load out of range
  * Valid for inputs that do not depend on each other: strong people do not tire sooner here, rough covers do not grip palm and tread at once.
  * Source: common practice, sampling of judged ranges; the ranges are those of the records.
+ * Example: sampleCrews({ count: 3, seed: 1, strength: gripStrength({ norm: "steiber-2016", sex: "women", age: 30 }), referenceLoad: 100, option: { name: "bare", parts: [], hold: { cover: { strands: 16, fibre: "polyester", wet: false }, diameter: 0.008, hands: 1 }, causes: {}, lineWith: () => ({ rope: { diameter: 0.008, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }) } }).holdingTension.length → 3
  */
 export function sampleCrews({ count, seed, strength, option, referenceLoad, group = "hand" }: CrewSample): Crews {
   within("loadTension", referenceLoad, 1e-9);

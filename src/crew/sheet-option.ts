@@ -29,12 +29,12 @@ export function middleValues({ causes }: SheetOption): Record<string, number> {
  *
  * @param intervals  stretches of the day [s], with their loads [N]
  * @param option  the sheet
- * @param values  one value of each cause; the middle ones when absent
+ * @param values  one value of each cause [SI]; the middle ones when absent
  * @param factor  on all loads [-], 0 or more; 1 when absent
  * @returns lengths [s] and hand forces [N]; a load that the line holds alone leaves a resting hand
  * @throws whatever the line refuses
  * Valid for a hand that holds and does not haul; hauling takes seconds of a day.
- * Source: statics.
+ * Source: statics. Example: dayAtHand({ intervals: dayIntervals({ length: 9, races: [] }), option: { name: "bare", parts: [], hold: { cover: { strands: 16, fibre: "polyester", wet: false }, diameter: 0.008, hands: 1 }, causes: {}, lineWith: () => ({ rope: { diameter: 0.008, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }) } }).handForces[0] → 0
  */
 export function dayAtHand({
   intervals,

@@ -26,6 +26,26 @@ export const palmAnchors = {
   suedeMoist: palmOn(0.66, 0.11, "suede, moist"),
 } as const;
 
+function gloved(value: number, what: string): Coefficient {
+  const place = `${what} on aluminium`;
+  return coefficient({
+    value,
+    unit: "1",
+    low: value,
+    high: value,
+    status: "published",
+    source: "glove-breakaway",
+    place,
+  });
+}
+
+/** Printed friction of hands in gloves on aluminium [-], to judge a sailing glove by. */
+export const gloveAnchors = {
+  polyester: gloved(0.32, "polyester glove"),
+  bare: gloved(0.5, "bare hand"),
+  latex: gloved(0.74, "latex glove"),
+} as const;
+
 const narrow =
   "no printed value found for rope; judged between cloth tape and aluminium: hang a known weight on the line and pull a hand scale until the hand slips";
 

@@ -12,7 +12,7 @@ const halvings = 60;
  *
  * @param z  deviations from the middle [-], any number
  * @returns share below [-], 0 to 1
- * Source: series and continued fraction of the textbooks.
+ * Source: common practice, series and continued fraction of the textbooks.
  * Example: normalShare(1) → 0.841345
  */
 export function normalShare(z: number): number {
@@ -47,7 +47,7 @@ function lowerTail(z: number): number {
  * @param share  share below [-], above 0, below 1
  * @returns deviations from the middle [-]
  * @throws ValueError for a share that is not between 0 and 1
- * Source: normalShare, solved back.
+ * Source: common practice, normalShare solved back.
  * Example: normalQuantile(0.95) → 1.644854
  */
 export function normalQuantile(share: number): number {

@@ -21,7 +21,7 @@ export interface SpreadInput {
  * @returns one column of numbers from 0 to 1, ends left out, for each dimension [-]
  * @throws ValueError for a count, a number of dimensions or a seed that is no whole number in range
  * Valid for averages and percentiles of smooth results; neighbouring columns are not random.
- * Source: additive recurrence (Kronecker sequence) of the textbooks.
+ * Source: common practice, additive recurrence (Kronecker sequence) of the textbooks.
  * Example: spreadPoints({ count: 2, dimensions: 1, seed: 0 }).length → 1
  */
 export function spreadPoints({ count, dimensions, seed }: SpreadInput): Float64Array[] {

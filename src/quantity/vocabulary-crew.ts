@@ -37,7 +37,7 @@ export const crewQuantities = {
     unit: "s",
     shownUnit: "s",
     minimum: 0,
-    maximum: Number.MAX_VALUE,
+    maximum: 1e9,
     example: "300 s",
     meaning: "time for which a rested muscle keeps up a steady force",
   },
