@@ -1,4 +1,5 @@
 import { fatigueSets, type MuscleGroup, personalSpread } from "../materials/people-fatigue.js";
+import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
 import { outcomeOf, type Verdict } from "../quantity/verdict.js";
@@ -57,13 +58,18 @@ function factorFor(
  * @param maximumGrip  F_max of one rested hand on a handle [N], with its range
  * @param group  muscles; the hand when absent
  * @param option  the sheet: how it is held, what its line loses
+ * @param known  causes that are taken at their middle, to see what is left of the range: friction, thinLine, oneOverTwo, maximumGrip, fatigue, recovery, rest, or a cause of the option
  * @returns factor on all loads [-], with the range that grip, friction, line, fatigue, recovery and rest give; 1024 when nothing was too much
- * @throws ValueError for an impossible grip, diameter or angle
+ * @throws ValueError for an impossible grip, diameter or angle, or a known cause that is none
  * Valid as crewDays; the same factor on the load of a leg is the highest load that the crew holds in it all day.
  * Source: xia-frey-law-2008, solved for the load.
  * Example: allDayFactor({ intervals: dayIntervals({ length: 9, races: [] }), maximumGrip: { value: 300, low: 280, high: 320 }, option: { name: "bare", parts: [], hold: { cover: { strands: 16, fibre: "polyester", wet: false }, diameter: 0.008, hands: 1 }, causes: {}, lineWith: () => ({ rope: { diameter: 0.008, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }) } }).value → 1024
  */
-export function allDayFactor({ option, ...day }: AllDay & { readonly option: SheetOption }): Band {
+export function allDayFactor({
+  option,
+  known = [],
+  ...day
+}: AllDay & { readonly option: SheetOption; readonly known?: readonly string[] }): Band {
   within("maximumGrip", day.maximumGrip.value, 1);
   const inputs: Record<string, Band> = {
     ...option.causes,
@@ -73,7 +79,20 @@ export function allDayFactor({ option, ...day }: AllDay & { readonly option: She
     recovery: personalSpread.recovery,
     rest: fatigueSets[day.group ?? "hand"].restFactor,
   };
+  for (const name of known) {
+    const { value } = inputs[name] ?? refuseName(name, Object.keys(inputs));
+    inputs[name] = { value, low: value, high: value };
+  }
   return bandOf(inputs, (values) => factorFor(day, option, values));
+}
+
+function refuseName(name: string, names: readonly string[]): never {
+  throw new ValueError({
+    quantity: "what is known exactly",
+    value: `"${name}"`,
+    allowed: names.join(", "),
+    advice: "Name one of the causes of this option.",
+  });
 }
 
 /** A way to rig the sheet, with how much heavier its day could be. */

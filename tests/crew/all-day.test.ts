@@ -57,6 +57,21 @@ describe("the highest load all day", () => {
     expect(plain.low < plain.value && plain.value < plain.high).toBe(true);
   });
 
+  it("has a narrower range the more is known, and none when all is", () => {
+    const sheet = option("plain", 2, 16);
+    const all = ["ratio", "friction", "thinLine", "oneOverTwo", "maximumGrip", "fatigue", "recovery", "rest"];
+    const width = (known: string[]) => {
+      const { low, high } = allDayFactor({ intervals, maximumGrip: grip, option: sheet, known });
+      return high / low;
+    };
+    const widths = all.map((_, i) => width(all.slice(0, i)));
+    widths.forEach((one, i) => {
+      if (i > 0) expect(one).toBeLessThanOrEqual(widths[i - 1]!);
+    });
+    expect(width(all)).toBe(1);
+    expect(() => width(["luck"])).toThrow(ValueError);
+  });
+
   it("has no end on a day without load", () => {
     const idle = dayIntervals({ length: 100, races: [] });
     expect(allDayFactor({ intervals: idle, maximumGrip: grip, option: option("plain", 2, 16) }).value).toBe(1024);
