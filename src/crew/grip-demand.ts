@@ -3,7 +3,7 @@ import { palmFactors } from "../materials/people-palm.js";
 import { normalShare } from "../numerics/normal.js";
 import { within } from "../quantity/guard.js";
 import { type Band, bandOf } from "../sources/band.js";
-import { gripStrength, type MeanNormName, type Person } from "./grip-strength.js";
+import { gripStrength, type MeanNormName, type Person, sharesOf } from "./grip-strength.js";
 import { gripOnDiameter, type HandHold, palmFriction } from "./hand-hold.js";
 
 /** What holding a tension asks of the hand. */
@@ -115,9 +115,9 @@ export function holdersOf({
 }: Person & { readonly tension: number; readonly hold: HandHold; readonly norm: MeanNormName }): Band {
   within("handTension", tension);
   const { mean, deviation } = gripStrength({ norm, ...person });
-  const { value, low, high } = bandOf({ ...holdCauses(hold), protocol: protocolFactor }, ({ protocol, ...values }) => {
-    const needed = tension / (protocol * heldPerNewton(hold, values));
-    return 1 - normalShare((needed - mean.value) / deviation);
-  });
-  return { value, low: Math.max(0, low), high: Math.min(1, high) };
+  const needed = bandOf(
+    { ...holdCauses(hold), protocol: protocolFactor },
+    ({ protocol, ...values }) => tension / (protocol * heldPerNewton(hold, values)),
+  );
+  return sharesOf(needed, (grip) => 1 - normalShare((grip - mean.value) / deviation));
 }

@@ -114,10 +114,17 @@ function percentileShare(person: Person, force: number): Band {
     });
   }
   const below = monotoneCurve({ positions: grips, values: percents });
-  return bandOf({ protocol: protocolFactor }, ({ protocol }) => {
-    const shifted = Math.min(Math.max(force / protocol, least), most);
-    return 1 - below(shifted) / 100;
-  });
+  return sharesOf(needed(force), (grip) => 1 - below(Math.min(Math.max(grip, least), most)) / 100);
+}
+
+/** Grip in the norm's way of measuring that stands for a grip force [N]. */
+function needed(force: number): Band {
+  return bandOf({ protocol: protocolFactor }, ({ protocol }) => force / protocol);
+}
+
+/** Share of people at the middle and the ends of what is needed: more is needed, fewer can. */
+export function sharesOf({ value, low, high }: Band, shareAt: (grip: number) => number): Band {
+  return { value: shareAt(value), low: shareAt(high), high: shareAt(low) };
 }
 
 /**
@@ -144,8 +151,5 @@ export function gripShare({
   within("gripForce", force);
   if (norm === "tomkinson-2025") return percentileShare(person, force);
   const { mean, deviation } = gripStrength({ norm, ...person });
-  return bandOf(
-    { protocol: protocolFactor },
-    ({ protocol }) => 1 - normalShare((force / protocol - mean.value) / deviation),
-  );
+  return sharesOf(needed(force), (grip) => 1 - normalShare((grip - mean.value) / deviation));
 }

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type GripNormName, gripShare, gripStrength, type MeanNormName } from "../../src/crew/grip-strength.js";
 import { meanNorms, percentileNorm, type Sex } from "../../src/materials/people-grip.js";
+import { normalShare } from "../../src/numerics/normal.js";
 import { OutsideModelError, ValueError } from "../../src/quantity/errors.js";
 import { evenly } from "../numerics/evenly.js";
 
@@ -65,6 +66,14 @@ describe("share of people who can grip", () => {
   it("meets the printed percentiles in the middle of an age group", () => {
     const force = 28.6 * 9.80665;
     expect(gripShare({ norm: "tomkinson-2025", sex: "women", age: 22.5, force }).value).toBeCloseTo(0.5, 12);
+  });
+
+  it("ranges over what ways of measuring shift: the mean grip, measured 17 % too high or too low", () => {
+    const { mean, deviation } = gripStrength({ norm: "steiber-2016", sex: "men", age: 40 });
+    const share = gripShare({ norm: "steiber-2016", sex: "men", age: 40, force: mean.value });
+    const at = (factor: number) => 1 - normalShare((mean.value / factor - mean.value) / deviation);
+    expect(share.low).toBeCloseTo(at(0.83), 9);
+    expect(share.high).toBeCloseTo(at(1.17), 9);
   });
 
   it("falls with the force, holds its range, and stays a share", () => {
