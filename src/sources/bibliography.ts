@@ -1,6 +1,7 @@
 import { cleatBibliography } from "./cleat-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
 import { heatSources } from "./heat-bibliography.js";
+import { crewBibliography } from "./crew-bibliography.js";
 import { ropeBibliography } from "./rope-bibliography.js";
 import type { Source } from "./source.js";
 
@@ -324,6 +325,7 @@ export const bibliography = {
   ...ropeBibliography,
   ...cleatBibliography,
   ...heatSources,
+  ...crewBibliography,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */
