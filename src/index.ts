@@ -34,42 +34,6 @@ export { sailRecords } from "./wind/sail-records.js";
 export { roughnessLengths, shearExponents } from "./wind/shear.js";
 
 // What are ropes, covers and surfaces like?
-// How long does the hand hold, and what is left of it over the day?
-export { type AllDay, allDayFactor, allDayVerdicts, type RatedOption } from "./crew/all-day.js";
-export { type Crew, type CrewDay, crewDay } from "./crew/crew-day.js";
-export { type CrewDays, type CrewDaysInput, type Crews, crewDays, type DayColumns } from "./crew/crew-days.js";
-export {
-  cutIntervals,
-  type DaySchedule,
-  dayIntervals,
-  type Interval,
-  type Leg,
-  type Race,
-  type Repeat,
-} from "./crew/day-schedule.js";
-export { enduranceShare, enduranceTime, rememberedEndurance, singleRateEndurance } from "./crew/endurance.js";
-export {
-  endlessShare,
-  type FatigueRates,
-  holdTime,
-  modelEndurance,
-  ratesOf,
-  seamFactor,
-  steppedEndurance,
-} from "./crew/fatigue.js";
-export { type GripDemand, gripDemand, holdersOf, holdingTension } from "./crew/grip-demand.js";
-export {
-  type GripNormName,
-  type GripStrength,
-  gripShare,
-  gripStrength,
-  type MeanNormName,
-  type Person,
-} from "./crew/grip-strength.js";
-export { gripOnDiameter, type HandHold, holdName, palmFriction } from "./crew/hand-hold.js";
-export { type CrewSample, sampleCrews } from "./crew/sample-crews.js";
-export { dayAtHand, type SheetOption } from "./crew/sheet-option.js";
-// What numbers mean, and how they are read and printed
 
 export { type RopeUse, useFactors, wetStrength } from "./materials/ageing.js";
 export {
@@ -91,26 +55,6 @@ export {
 } from "./materials/covers.js";
 export { type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
-export { fastening } from "./materials/lashing-shackle.js";
-export {
-  enduranceLaws,
-  exponentialFatigueRate,
-  fatigueSets,
-  type MuscleGroup,
-  personalSpread,
-  rohmertTerms,
-  seamShare,
-} from "./materials/people-fatigue.js";
-export { type Hand, protocolFactor, type Sex } from "./materials/people-grip.js";
-export {
-  axialHold,
-  gloveAnchors,
-  palmAnchors,
-  palmFactors,
-  palmOnCover,
-  palmOnFibre,
-  thickGrips,
-} from "./materials/people-palm.js";
 export { practice } from "./materials/practice.js";
 export { grooveFilling, handComfort, safetyFactors } from "./materials/safety.js";
 export { splicing } from "./materials/splicing.js";
@@ -119,25 +63,6 @@ export { strengthRules } from "./materials/strength-rules.js";
 export { type Surface, type SurfaceName, surfaces, type TreadName, treads } from "./materials/surfaces.js";
 export { voidsFilled, waterDensity } from "./materials/water.js";
 
-export { fibreWear, treadHarshness, type WearInput, wearRate, wearRule, wearVerdict } from "./materials/wear.js";
-// How is it shown in a notebook?
-export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
-export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
-// Spread of a sample
-export { normalQuantile, normalShare } from "./numerics/normal.js";
-export { bandAt, spreadPoints } from "./numerics/spread-points.js";
-// Does it agree with what is published?
-export { compare } from "./published/compare.js";
-export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
-export { publishedChecks } from "./published/registry.js";
-export type { CheckResult, CheckRow, Topic } from "./published/row.js";
-export { OutsideModelError, ReevingError, Refusal, UnitError, ValueError } from "./quantity/errors.js";
-export { within } from "./quantity/guard.js";
-export { convert, parseQuantity } from "./quantity/parse.js";
-export { axisTitle, figures, printForce, printQuantity } from "./quantity/print.js";
-export { type Outcome, outcomeOf, type Verdict } from "./quantity/verdict.js";
-export { type QuantityName, vocabulary } from "./quantity/vocabulary.js";
-export type { VocabularyEntry } from "./quantity/vocabulary-entry.js";
 // What is lost at one turn?
 
 export { type Bearing, bearings } from "./materials/bearings.js";
@@ -353,6 +278,67 @@ export { type Patch, patchResponse } from "./rope/patch-response.js";
 export { ropeHeatTransfer } from "./rope/rope-stream.js";
 export { burnDose, damageRate, timeToBurn } from "./rope/skin-burn.js";
 export { sunlightRetained } from "./rope/sunlight.js";
+
+// Can this crew hold it all day?
+
+export { type AllDay, allDayFactor, allDayVerdicts, type RatedOption } from "./crew/all-day.js";
+export { type Crew, type CrewDay, crewDay } from "./crew/crew-day.js";
+export { type CrewDays, type CrewDaysInput, type Crews, crewDays, type DayColumns } from "./crew/crew-days.js";
+export {
+  cutIntervals,
+  type DaySchedule,
+  dayIntervals,
+  type Interval,
+  type Leg,
+  type Race,
+  type Repeat,
+} from "./crew/day-schedule.js";
+export { enduranceShare, enduranceTime, rememberedEndurance, singleRateEndurance } from "./crew/endurance.js";
+export {
+  endlessShare,
+  type FatigueRates,
+  holdTime,
+  modelEndurance,
+  ratesOf,
+  seamFactor,
+  steppedEndurance,
+} from "./crew/fatigue.js";
+export { type GripDemand, gripDemand, holdersOf, holdingTension } from "./crew/grip-demand.js";
+export {
+  type GripNormName,
+  type GripStrength,
+  gripShare,
+  gripStrength,
+  type MeanNormName,
+  type Person,
+} from "./crew/grip-strength.js";
+export { gripOnDiameter, type HandHold, holdName, palmFriction } from "./crew/hand-hold.js";
+export { type CrewSample, sampleCrews } from "./crew/sample-crews.js";
+export { dayAtHand, type SheetOption } from "./crew/sheet-option.js";
+export {
+  enduranceLaws,
+  exponentialFatigueRate,
+  fatigueSets,
+  type MuscleGroup,
+  personalSpread,
+  rohmertTerms,
+  seamShare,
+} from "./materials/people-fatigue.js";
+export { type Hand, protocolFactor, type Sex } from "./materials/people-grip.js";
+export {
+  axialHold,
+  gloveAnchors,
+  palmAnchors,
+  palmFactors,
+  palmOnCover,
+  palmOnFibre,
+  thickGrips,
+} from "./materials/people-palm.js";
+
+// How sure is the answer, and which number matters most?
+
+export { normalQuantile, normalShare } from "./numerics/normal.js";
+export { bandAt, spreadPoints } from "./numerics/spread-points.js";
 
 // Does it agree with what is published?
 

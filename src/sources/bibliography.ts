@@ -1,7 +1,7 @@
 import { cleatBibliography } from "./cleat-bibliography.js";
+import { crewBibliography } from "./crew-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
 import { heatSources } from "./heat-bibliography.js";
-import { crewBibliography } from "./crew-bibliography.js";
 import { ropeBibliography } from "./rope-bibliography.js";
 import type { Source } from "./source.js";
 
