@@ -42,8 +42,8 @@ export interface FatigueSet {
 
 function set(fatigueRate: number, recoveryRate: number, restFactor: Coefficient): FatigueSet {
   return {
-    fatigueRate: printed(fatigueRate, "1/s", "frey-law-2012", "F"),
-    recoveryRate: printed(recoveryRate, "1/s", "frey-law-2012", "R"),
+    fatigueRate: printed(fatigueRate, "1/s", "frey-law-2012", "table 1, rate F of tiring"),
+    recoveryRate: printed(recoveryRate, "1/s", "frey-law-2012", "table 1, rate R of recovery"),
     restFactor,
   };
 }
