@@ -280,6 +280,67 @@ export { ropeHeatTransfer } from "./rope/rope-stream.js";
 export { burnDose, damageRate, timeToBurn } from "./rope/skin-burn.js";
 export { sunlightRetained } from "./rope/sunlight.js";
 
+// Can this crew hold it all day?
+
+export { type AllDay, allDayFactor, allDayVerdicts, type RatedOption } from "./crew/all-day.js";
+export { type Crew, type CrewDay, crewDay } from "./crew/crew-day.js";
+export { type CrewDays, type CrewDaysInput, type Crews, crewDays, type DayColumns } from "./crew/crew-days.js";
+export {
+  cutIntervals,
+  type DaySchedule,
+  dayIntervals,
+  type Interval,
+  type Leg,
+  type Race,
+  type Repeat,
+} from "./crew/day-schedule.js";
+export { enduranceShare, enduranceTime, rememberedEndurance, singleRateEndurance } from "./crew/endurance.js";
+export {
+  endlessShare,
+  type FatigueRates,
+  holdTime,
+  modelEndurance,
+  ratesOf,
+  seamFactor,
+  steppedEndurance,
+} from "./crew/fatigue.js";
+export { type GripDemand, gripDemand, holdersOf, holdingTension } from "./crew/grip-demand.js";
+export {
+  type GripNormName,
+  type GripStrength,
+  gripShare,
+  gripStrength,
+  type MeanNormName,
+  type Person,
+} from "./crew/grip-strength.js";
+export { gripOnDiameter, type HandHold, holdName, palmFriction } from "./crew/hand-hold.js";
+export { type CrewSample, sampleCrews } from "./crew/sample-crews.js";
+export { dayAtHand, type SheetOption } from "./crew/sheet-option.js";
+export {
+  enduranceLaws,
+  exponentialFatigueRate,
+  fatigueSets,
+  type MuscleGroup,
+  personalSpread,
+  rohmertTerms,
+  seamShare,
+} from "./materials/people-fatigue.js";
+export { type Hand, protocolFactor, type Sex } from "./materials/people-grip.js";
+export {
+  axialHold,
+  gloveAnchors,
+  palmAnchors,
+  palmFactors,
+  palmOnCover,
+  palmOnFibre,
+  thickGrips,
+} from "./materials/people-palm.js";
+
+// How sure is the answer, and which number matters most?
+
+export { normalQuantile, normalShare } from "./numerics/normal.js";
+export { bandAt, spreadPoints } from "./numerics/spread-points.js";
+
 // Does it agree with what is published?
 
 // How fast does it go up, come down, run out?

@@ -5,11 +5,11 @@ export type HandLaw = (speed: number) => number;
 
 /** How a crew pulls: the ends and the bend of the curve of force over speed. */
 export interface Pull {
-  /** Force on a line that does not move, F_max [N]. */
+  /** Force on a line that does not move, F_p [N]. */
   readonly greatestPull: number;
-  /** Speed at which the hand no longer pulls, v_max [m/s]. */
+  /** Speed at which the hand no longer pulls, v_p [m/s]. */
   readonly greatestSpeed: number;
-  /** a / F_max = b / v_max [-]. */
+  /** a / F_p = b / v_p [-]. */
   readonly curvature: number;
 }
 
@@ -26,10 +26,10 @@ export interface Strokes {
 /**
  * Force of a hand that pulls, by Hill's equation.
  *
- *     (F + a)(v + b) = (F_max + a) b,   F / F_max = (1 − u) / (1 + u / k),   u = v / v_max,   k = a / F_max = b / v_max
+ *     (F + a)(v + b) = (F_p + a) b,   F / F_p = (1 − u) / (1 + u / k),   u = v / v_p,   k = a / F_p = b / v_p
  *
- * @param pull  greatest pull F_max [N], greatest speed v_max [m/s], curvature k [-]
- * @returns a function from hand speed [m/s] to hand force [N]: nothing from v_max on; F_max when the line draws the hand along
+ * @param pull  greatest pull F_p [N], greatest speed v_p [m/s], curvature k [-]
+ * @returns a function from hand speed [m/s] to hand force [N]: nothing from v_p on; F_p when the line draws the hand along
  * @throws ValueError for a pull, speed or curvature that cannot be
  * Valid for a whole body that hauls only in so far as its muscles do; that a hand that is drawn along holds more is left out.
  * Source: mcmahon-1984, p. 24. Example: hillForce({ greatestPull: 250, greatestSpeed: 3, curvature: 0.25 })(1.5) → 41.667
@@ -47,9 +47,9 @@ export function hillForce({ greatestPull, greatestSpeed, curvature }: Pull): Han
 /**
  * Hand speed at which a pull gives most power, over the greatest speed; the force there is the same share of the greatest.
  *
- *     v / v_max = F / F_max = k (√(1 + 1/k) − 1)
+ *     v / v_p = F / F_p = k (√(1 + 1/k) − 1)
  *
- * @param curvature  k = a / F_max [-], 0.01 to 10
+ * @param curvature  k = a / F_p [-], 0.01 to 10
  * @returns share of the greatest speed [-]
  * @throws ValueError outside this range
  * Source: mcmahon-1984, the equation with its power made greatest. Example: bestSpeedShare(0.25) → 0.309

@@ -39,7 +39,7 @@ const forms = {
  *
  * @param figure  figure as data
  * @param palette  colours by role
- * @param columns  panels side by side, 1 or more
+ * @param columns  most panels side by side, 1 or more
  * @param narrow  for a phone: one column, short lines
  * @returns data, layout and configuration
  * Hauling is solid, easing dashed in the same colour, the dead band between them tinted; limits are rules in brick.
@@ -53,7 +53,9 @@ export function plotlyFigure(
   const ranges = figureRanges(figure);
   const styles = seriesStyles(figure, palette);
   const count = figure.panels.length;
-  const across = narrow ? 1 : Math.max(1, Math.min(Math.floor(columns), count));
+  const most = narrow ? 1 : Math.max(1, Math.min(Math.floor(columns), count));
+  // Four panels with room for three stand two by two.
+  const across = Math.ceil(count / Math.ceil(count / most));
   const { panelHeight, columnWidth, lineLength } = forms[narrow ? "narrow" : across === 1 ? "single" : "several"];
   const rows = Math.ceil(count / across);
   const several = count > 1;

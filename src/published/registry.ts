@@ -2,6 +2,7 @@ import { apiTable } from "./api-table.js";
 import { capstanExamples } from "./capstan-examples.js";
 import { cleatExamples } from "./cleat-examples.js";
 import { compare } from "./compare.js";
+import { crewEndurance } from "./crew-endurance.js";
 import { gripHolds } from "./grip-holds.js";
 import { gripPractice } from "./grip-practice.js";
 import { heatBrakes } from "./heat-brakes.js";
@@ -73,6 +74,7 @@ const sets: readonly CheckSet[] = [
   motionPractice,
   cleatExamples,
   setShapeExamples,
+  crewEndurance,
   windAerodynamicsHomework,
   windAerospaceToolbox,
   windApparentTests,

@@ -12,6 +12,7 @@ export const topics = [
   "taper",
   "size",
   "heat",
+  "crew",
   "motion",
 ] as const;
 

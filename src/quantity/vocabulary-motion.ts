@@ -24,10 +24,10 @@ export const motionQuantities = {
     example: "1.8 kg",
     meaning: "mass of a sail or load that a line moves",
   },
-  pullForce: force("greatest pull", "F_max", "250 N", "force with which a crew hauls when the line does not move"),
+  pullForce: force("greatest pull", "F_p", "250 N", "force with which a crew hauls when the line does not move"),
   pullSpeed: {
     label: "greatest hand speed",
-    symbol: "v_max",
+    symbol: "v_p",
     unit: "m/s",
     shownUnit: "m/s",
     minimum: 0.01,
@@ -57,7 +57,7 @@ export const motionQuantities = {
   },
   curvature: pure(
     "force-velocity ratio",
-    "a/F_max",
+    "a/F_p",
     0.01,
     10,
     "0.25",

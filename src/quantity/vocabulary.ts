@@ -1,3 +1,4 @@
+import { crewQuantities } from "./vocabulary-crew.js";
 import { angle, force, length, pure, type VocabularyEntry } from "./vocabulary-entry.js";
 import { gripQuantities } from "./vocabulary-grip.js";
 import { heatQuantities } from "./vocabulary-heat.js";
@@ -109,6 +110,7 @@ export const vocabulary = {
   ...windQuantities,
   ...motionQuantities,
   ...sizeQuantities,
+  ...crewQuantities,
 } as const satisfies Record<string, VocabularyEntry>;
 
 /** Name of a quantity in the vocabulary. */

@@ -1,4 +1,5 @@
 import { cleatBibliography } from "./cleat-bibliography.js";
+import { crewBibliography } from "./crew-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
 import { heatSources } from "./heat-bibliography.js";
 import { motionBibliography } from "./motion-bibliography.js";
@@ -326,6 +327,7 @@ export const bibliography = {
   ...motionBibliography,
   ...cleatBibliography,
   ...heatSources,
+  ...crewBibliography,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */

@@ -1,0 +1,63 @@
+import type { Line } from "../reeving/line.js";
+import { prepareLine } from "../reeving/line.js";
+import type { Band } from "../sources/band.js";
+import type { DayColumns } from "./crew-days.js";
+import type { Interval } from "./day-schedule.js";
+import type { HandHold } from "./hand-hold.js";
+
+/** One way to rig a sheet: purchase, cover, ratchet, and how the hand holds it. */
+export interface SheetOption {
+  readonly name: string;
+  /** What it consists of, such as purchase, cover and tread: options that share more are nearer. */
+  readonly parts: readonly string[];
+  readonly hold: HandHold;
+  /** Bands of the line, by name: frictions, bending. */
+  readonly causes: Readonly<Record<string, Band>>;
+  /** Makes the line from one value of each cause. */
+  readonly lineWith: (values: Readonly<Record<string, number>>) => Line;
+}
+
+/** The line of an option at the middle of its bands. */
+export function middleValues({ causes }: SheetOption): Record<string, number> {
+  return Object.fromEntries(Object.entries(causes).map(([name, band]) => [name, band.value]));
+}
+
+/**
+ * A day as the hand feels it: what is left to hold of each load behind one way to rig the sheet.
+ *
+ *     T_hand = what is left to hold while the line just goes out, for the load of each stretch times a factor
+ *
+ * @param intervals  stretches of the day [s], with their loads [N]
+ * @param option  the sheet
+ * @param values  one value of each cause [SI]; the middle ones when absent
+ * @param factor  on all loads [-], 0 or more; 1 when absent
+ * @returns lengths [s] and hand forces [N]; a load that the line holds alone leaves a resting hand
+ * @throws whatever the line refuses
+ * Valid for a hand that holds and does not haul; hauling takes seconds of a day.
+ * Source: statics. Example: dayAtHand({ intervals: dayIntervals({ length: 9, races: [] }), option: { name: "bare", parts: [], hold: { cover: { strands: 16, fibre: "polyester", wet: false }, diameter: 0.008, hands: 1 }, causes: {}, lineWith: () => ({ rope: { diameter: 0.008, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }) } }).handForces[0] → 0
+ */
+export function dayAtHand({
+  intervals,
+  option,
+  values = middleValues(option),
+  factor = 1,
+}: {
+  readonly intervals: readonly Interval[];
+  readonly option: SheetOption;
+  readonly values?: Readonly<Record<string, number>>;
+  readonly factor?: number;
+}): DayColumns {
+  const line = prepareLine(option.lineWith(values));
+  const known = new Map<number, number>();
+  const held = (load: number) => {
+    const before = known.get(load);
+    if (before !== undefined) return before;
+    const force = line.handForces(factor * load).easing;
+    known.set(load, force);
+    return force;
+  };
+  return {
+    lengths: Float64Array.from(intervals, ({ length }) => length),
+    handForces: Float64Array.from(intervals, ({ load }) => held(load)),
+  };
+}

@@ -1,0 +1,65 @@
+import { force, pure, type VocabularyEntry } from "./vocabulary-entry.js";
+
+/** Quantities of the crew: grip, endurance, fatigue. */
+export const crewQuantities = {
+  // The crew
+  age: {
+    label: "age",
+    symbol: "a",
+    unit: "year",
+    shownUnit: "year",
+    minimum: 0,
+    maximum: 130,
+    example: "30 year",
+    meaning: "years that a person has lived",
+  },
+  gripForce: force("grip force", "F_g", "200 N", "force with which the fingers press the rope into the palm"),
+  maximumGrip: force("maximum grip", "F_max", "350 N", "largest grip force of one rested hand on a handle"),
+  loadShare: pure(
+    "share of maximum",
+    "f",
+    0,
+    1000,
+    "0.3",
+    "force asked of a muscle over the most it can do when rested",
+  ),
+  capacity: pure(
+    "capacity left",
+    "Q",
+    0,
+    1,
+    "0.8",
+    "force that a muscle can still do over the most it can do when rested",
+  ),
+  enduranceTime: {
+    label: "endurance time",
+    symbol: "T_e",
+    unit: "s",
+    shownUnit: "s",
+    minimum: 0,
+    maximum: 1e9,
+    example: "300 s",
+    meaning: "time for which a rested muscle keeps up a steady force",
+  },
+  fatigueRate: {
+    label: "fatigue rate",
+    symbol: "F_r",
+    unit: "1/s",
+    shownUnit: "1/s",
+    minimum: 1e-6,
+    maximum: 10,
+    example: "0.0098 1/s",
+    meaning: "share of the active muscle that tires in a second",
+  },
+  recoveryRate: {
+    label: "recovery rate",
+    symbol: "R",
+    unit: "1/s",
+    shownUnit: "1/s",
+    minimum: 1e-6,
+    maximum: 10,
+    example: "0.00064 1/s",
+    meaning: "share of the tired muscle that recovers in a second under load",
+  },
+  restFactor: pure("rest factor", "r_R", 1, 1000, "15", "recovery rate at rest over recovery rate under load"),
+} as const satisfies Record<string, VocabularyEntry>;
