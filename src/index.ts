@@ -350,9 +350,9 @@ export {
   type HandLaw,
   handPower,
   hillForce,
-  holdTime,
   meanForce,
   type Pull,
+  reachTime,
   type Strokes,
 } from "./motion/hill.js";
 export { type HaulInput, haul, type Motion, type Stall } from "./motion/hoist.js";

@@ -81,16 +81,16 @@ export function handPower({
 }
 
 /**
- * Time between two pulls in which the other hand only holds.
+ * Time between two pulls in which one hand reaches and the other only holds.
  *
  *     t = (1 − s) / f
  *
  * @param strokes  cycle rate f [1/s], 0.05 to 10, and share of the cycle that pulls s [-], 0 to 1
  * @returns time [s]
  * @throws ValueError outside these ranges
- * Source: common practice, hand over hand. Example: holdTime({ strokeLength: 0.6, cycleRate: 1.5, pullingShare: 0.6 }) → 0.267
+ * Source: common practice, hand over hand. Example: reachTime({ strokeLength: 0.6, cycleRate: 1.5, pullingShare: 0.6 }) → 0.267
  */
-export function holdTime({ cycleRate, pullingShare }: Strokes): number {
+export function reachTime({ cycleRate, pullingShare }: Strokes): number {
   return (1 - within("share", pullingShare)) / within("cycleRate", cycleRate);
 }
 
@@ -107,7 +107,7 @@ export function holdTime({ cycleRate, pullingShare }: Strokes): number {
  */
 export function meanForce(law: HandLaw, strokes: Strokes): HandLaw {
   const s = within("strokeLength", strokes.strokeLength);
-  const t = holdTime(strokes);
+  const t = reachTime(strokes);
   return (mean) => {
     const left = s - Math.max(0, mean) * t;
     return left <= 0 ? 0 : law((Math.max(0, mean) * s) / left);

@@ -1,7 +1,7 @@
 import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
 import { type CoursePoint, courseOf } from "./course.js";
-import { type HandLaw, holdTime, type Strokes } from "./hill.js";
+import { type HandLaw, reachTime, type Strokes } from "./hill.js";
 import type { MotionEnergy } from "./ledger.js";
 import type { MovingLine } from "./moving-line.js";
 
@@ -72,7 +72,7 @@ export function haul(input: HaulInput): Motion {
   const { moving, hand, strokes, patience = 300 } = input;
   const lift = within("lift", input.lift);
   const stroke = strokes === undefined ? undefined : within("strokeLength", strokes.strokeLength);
-  const pause = strokes === undefined ? 0 : holdTime(strokes);
+  const pause = strokes === undefined ? 0 : reachTime(strokes);
   within("duration", patience);
   const speed = within("handSpeed", input.startSpeed ?? 0);
   const course = courseOf({ moving, speed, ...(input.tolerance !== undefined && { tolerance: input.tolerance }) });

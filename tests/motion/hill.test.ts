@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bestSpeedShare, handPower, hillForce, holdTime, meanForce } from "../../src/motion/hill.js";
+import { bestSpeedShare, handPower, hillForce, meanForce, reachTime } from "../../src/motion/hill.js";
 import { ValueError } from "../../src/quantity/errors.js";
 import { evenly } from "../numerics/evenly.js";
 import { crew, hand, strokes } from "./rigs.js";
@@ -62,15 +62,15 @@ describe("a pull in strokes", () => {
   it("takes stroke and pause at the mean speed", () => {
     const law = meanForce(hand, strokes);
     const speed = 1.2;
-    const mean = strokes.strokeLength / (strokes.strokeLength / speed + holdTime(strokes));
+    const mean = strokes.strokeLength / (strokes.strokeLength / speed + reachTime(strokes));
     expect(law(mean)).toBeCloseTo(hand(speed), 10);
-    expect(law(strokes.strokeLength / holdTime(strokes))).toBe(0);
+    expect(law(strokes.strokeLength / reachTime(strokes))).toBe(0);
   });
 
   it("refuses strokes that cannot be", () => {
     expect(() => meanForce(hand, { ...strokes, strokeLength: 0 })).toThrow(ValueError);
-    expect(() => holdTime({ ...strokes, pullingShare: 1.2 })).toThrow(ValueError);
-    expect(() => holdTime({ ...strokes, cycleRate: 0 })).toThrow(ValueError);
+    expect(() => reachTime({ ...strokes, pullingShare: 1.2 })).toThrow(ValueError);
+    expect(() => reachTime({ ...strokes, cycleRate: 0 })).toThrow(ValueError);
   });
 });
 
