@@ -40,7 +40,7 @@ export interface GripStrength {
 function insideAges(age: number, first: number, last: number, norm: string): number {
   return insideModel({
     quantity: "age",
-    value: age,
+    value: within("age", age),
     unit: "year",
     minimum: first,
     maximum: last,

@@ -82,7 +82,8 @@ export const crewBibliography = {
     seen: "read on a secondary page",
   },
   "looft-2018": {
-    title: "Rest recovery in the three-compartment muscle fatigue model, J Biomech 77:16-25 (abstract)",
+    title:
+      "Modification of a three-compartment muscle fatigue model to predict peak torque decline during intermittent tasks, J Biomech 77:16-25 (abstract)",
     author: "J. M. Looft, N. Herkert and L. A. Frey-Law",
     year: 2018,
     seen: "read on a secondary page",
