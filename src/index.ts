@@ -55,7 +55,6 @@ export {
 } from "./materials/covers.js";
 export { type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
-export { hauling, hoisting } from "./materials/hauling.js";
 export { practice } from "./materials/practice.js";
 export { grooveFilling, handComfort, safetyFactors } from "./materials/safety.js";
 export { splicing } from "./materials/splicing.js";
@@ -336,14 +335,9 @@ export {
   thickGrips,
 } from "./materials/people-palm.js";
 
-// How sure is the answer, and which number matters most?
+// How fast does it go up and come down?
 
-export { normalQuantile, normalShare } from "./numerics/normal.js";
-export { bandAt, spreadPoints } from "./numerics/spread-points.js";
-
-// Does it agree with what is published?
-
-// How fast does it go up, come down, run out?
+export { hauling, hoisting } from "./materials/hauling.js";
 export type { CoursePoint } from "./motion/course.js";
 export {
   bestSpeedShare,
@@ -369,12 +363,21 @@ export {
   sailGoingUp,
 } from "./motion/sail.js";
 export { meanSpeedBand, type TimeQuestion, type TimeTrial, timeBand, timeVerdict } from "./motion/time-verdict.js";
+
+// How sure is the answer, and which number matters most?
+
+export { normalQuantile, normalShare } from "./numerics/normal.js";
+export { bandAt, spreadPoints } from "./numerics/spread-points.js";
+
+// Does it agree with what is published?
+
 export { type BurnTime, burnTimes, burnTimesSource } from "./published/burn-times.js";
 export { compare } from "./published/compare.js";
 export { type MeasuredSheave, measuredSheaves } from "./published/measured-sheaves.js";
 export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
 export { publishedChecks } from "./published/registry.js";
 export type { CheckResult, CheckRow, Topic } from "./published/row.js";
+
 // How is it shown in a notebook?
 
 export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
