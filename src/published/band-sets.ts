@@ -16,6 +16,7 @@ import {
   untoldSizes,
   wheelOf,
 } from "./measured-loss.js";
+import { once } from "./once.js";
 import { raiseLowerTests } from "./raise-and-lower.js";
 
 /** What one person measured, with the bands foretold for it. */
@@ -82,15 +83,6 @@ function hempPurchase(parts: number, rope: Band, ratio: Band): Band {
     rope: ropeOf(whiteHemp, draws.rope!, draws.stiffness!),
     stations: [purchaseOf(parts, wheelOf("sheave", draws.ratio! * draws.rope!, draws))],
   }));
-}
-
-/** Each list is worked out when it is asked for, and once. */
-function once<T>(make: () => T): () => T {
-  let made: T | undefined;
-  return () => {
-    made ??= make();
-    return made;
-  };
 }
 
 const ballSheave = (): MeasuredPoint[] =>

@@ -134,6 +134,7 @@ export function handShare(
       friction: boundsOf("bearingFriction"),
       share: { maximum: 0.95 },
       surface: boundsOf("frictionCoefficient"),
+      stiffness: boundsOf("bendingCoefficient"),
     },
   });
 }

@@ -39,6 +39,12 @@ export const bandSources = {
     address: "https://canyonsandcrags.com/fun-with-friction",
     seen: "read",
   },
+  "ring-pulls": {
+    title: "Mechanical advantage with low friction rings: a weight of 20 lb over rings (personal page)",
+    author: "A. Edwards",
+    address: "https://l-36.com/low_friction_rings.php",
+    seen: "read",
+  },
   "knot-guild-roller": {
     title: "Measurement of the coefficient of friction for the capstan equation (forum of a knot guild)",
     year: 2021,

@@ -31,10 +31,10 @@ const modelSamples = 1024;
 export function sampledBand<Name extends string>(
   inputs: Readonly<Record<Name, Band>>,
   model: (values: Record<Name, number>) => number,
-  { samples = modelSamples, seed = defaultSeed, bounds = {} }: SampledBandOptions<Name> = {},
+  { samples = modelSamples, seed = defaultSeed, bounds }: SampledBandOptions<Name> = {},
 ): Band {
   const names = Object.keys(inputs) as Name[];
-  const draws = names.map((name) => drawer(inputs[name], (bounds as Partial<Record<Name, Bounds>>)[name]));
+  const draws = names.map((name) => drawer(inputs[name], bounds?.[name]));
   const columns = sobolPoints({ dimensions: Math.max(1, names.length), count: samples, seed });
   const results = new Float64Array(samples);
   const values = {} as Record<Name, number>;
