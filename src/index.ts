@@ -290,3 +290,31 @@ export type { CheckResult, CheckRow, Topic } from "./published/row.js";
 
 export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
+
+// How sure are we, and which number matters most?
+
+export { binomialInterval, type ShareInterval } from "./numerics/binomial.js";
+export { type MeasuredSet, measuredSets } from "./published/band-sets.js";
+export { lossRecords, untoldSizes } from "./published/measured-loss.js";
+export { type BandSeries, bandSeries } from "./uncertainty/band-series.js";
+export { type Coverage, coverageOf, isInside, type MeasuredPoint } from "./uncertainty/coverage.js";
+export { type Bounds, boundsOf, quantileOf } from "./uncertainty/distribution.js";
+export type { Knob, KnobTarget, SampleOptions } from "./uncertainty/knob.js";
+export {
+  type BandCurve,
+  bandAtLoad,
+  bandOverLoads,
+  type HandBands,
+  type LineBands,
+  runOutBand,
+  type UncertainLine,
+} from "./uncertainty/line-band.js";
+export { type HandQuantity, type KnobSensitivity, lineSensitivity } from "./uncertainty/line-sensitivity.js";
+export { printBand } from "./uncertainty/printed-band.js";
+export { sampledBand } from "./uncertainty/sampled-band.js";
+export {
+  type Sensitivity,
+  type SensitivityIndex,
+  type SensitivityInput,
+  sensitivityOf,
+} from "./uncertainty/sensitivity.js";

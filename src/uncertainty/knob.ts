@@ -79,7 +79,7 @@ export function factorsOf(knobs: readonly Knob[], columns: readonly Float64Array
   const factors: Partial<Record<KnobTarget, Float64Array>> = {};
   knobs.forEach(({ turns, record, bounds }, index) => {
     const points = columns[index]!;
-    const draw = drawer(record, bounds);
+    const draw = drawer(record, { minimum: 0, ...bounds });
     const known = factors[turns];
     const factor = known ?? new Float64Array(points.length).fill(1);
     for (let i = 0; i < points.length; i++) factor[i]! *= draw(normalQuantile(points[i]!)) / record.value;
@@ -92,4 +92,10 @@ export function factorsOf(knobs: readonly Knob[], columns: readonly Float64Array
 export function sampleKnobs(knobs: readonly Knob[], { samples = defaultSamples, seed = defaultSeed }: SampleOptions) {
   checkKnobs(knobs);
   return factorsOf(knobs, sobolPoints({ dimensions: Math.max(1, knobs.length), count: samples, seed }));
+}
+
+/** Factors on the causes of a line, without that on its load. */
+export function factorsOfLine(factors: KnobFactors): Partial<Record<FactorName, Float64Array>> {
+  const { load: _load, ...causes } = factors;
+  return causes;
 }

@@ -1,10 +1,11 @@
 import { quantilesInPlace } from "../numerics/order-statistics.js";
 import { ValueError } from "../quantity/errors.js";
-import { compileBatch } from "../reeving/batch.js";
+import { within } from "../quantity/guard.js";
 import { type Line, prepareLine } from "../reeving/line.js";
-import { type FactorName, factorNames, scaledLine } from "../reeving/scaled.js";
+import { factorNames, scaledLine } from "../reeving/scaled.js";
 import type { Band } from "../sources/band.js";
-import { type Knob, type KnobFactors, type SampleOptions, sampleKnobs } from "./knob.js";
+import { type Knob, type SampleOptions, sampleKnobs } from "./knob.js";
+import { type QuantilesAt, sampledAnswers } from "./sampled-answers.js";
 
 /** Median and ends of the 90 % band at each load. */
 export interface BandCurve {
@@ -50,24 +51,30 @@ export function bandOverLoads(
 ): LineBands {
   const factors = sampleKnobs(knobs, knobs.length === 0 ? { ...options, samples: 1 } : options);
   const samples = Object.values(factors)[0]?.length ?? 1;
-  const solver = compileBatch(line);
-  const lineFactors = factorsOfLine(factors);
-  const load = new Float64Array(samples);
-  const result = { hauling: new Float64Array(samples), easing: new Float64Array(samples) };
-  const gap = new Float64Array(samples);
-  const curves = { hauling: curve(loads.length), easing: curve(loads.length), deadBand: curve(loads.length) };
-  const found = new Float64Array(ends.length);
-  for (let at = 0; at < loads.length; at++) {
-    if (factors.load === undefined) load.fill(loads[at]!);
-    else for (let i = 0; i < samples; i++) load[i] = loads[at]! * factors.load[i]!;
-    solver.solve({ load, factors: lineFactors }, result);
-    for (let i = 0; i < samples; i++) gap[i] = result.hauling[i]! - result.easing[i]!;
-    refuseSeized(gap);
-    put(curves.hauling, at, result.hauling, found);
-    put(curves.easing, at, result.easing, found);
-    put(curves.deadBand, at, gap, found);
-  }
-  return { loads: Float64Array.from(loads), ...curves };
+  for (const load of loads) within("loadTension", load);
+  const answers = sampledAnswers(line, factors, samples);
+  const curveOf = (quantilesAt: QuantilesAt): BandCurve => {
+    const curve = { low: column(loads), median: column(loads), high: column(loads) };
+    const found = new Float64Array(ends.length);
+    for (let at = 0; at < loads.length; at++) {
+      quantilesAt(loads[at]!, ends, found);
+      refuseSeized(found);
+      curve.low[at] = found[0]!;
+      curve.median[at] = found[1]!;
+      curve.high[at] = found[2]!;
+    }
+    return curve;
+  };
+  return {
+    loads: Float64Array.from(loads),
+    hauling: curveOf(answers.hauling),
+    easing: curveOf(answers.easing),
+    deadBand: curveOf(answers.deadBand),
+  };
+}
+
+function column(loads: { readonly length: number }): Float64Array {
+  return new Float64Array(loads.length);
 }
 
 /**
@@ -117,32 +124,13 @@ export function runOutBand({ line, knobs }: UncertainLine, options: SampleOption
   return { low: found[0]!, value: found[1]!, high: found[2]! };
 }
 
-/** Factors on the causes of a line, without that on its load. */
-export function factorsOfLine(factors: KnobFactors): Partial<Record<FactorName, Float64Array>> {
-  const { load: _load, ...causes } = factors;
-  return causes;
-}
-
 /** Refuses answers that are no numbers: a bearing that would seize. */
-export function refuseSeized(values: Float64Array): void {
-  let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += values[i]!;
-  if (Number.isFinite(sum)) return;
+function refuseSeized(values: Float64Array): void {
+  if (values.every(Number.isFinite)) return;
   throw new ValueError({
     quantity: "sample of the bearings",
-    value: `${values.filter((value) => !Number.isFinite(value)).length} of ${values.length} draws seize`,
+    value: "a draw in which a bearing seizes",
     allowed: "bearings that turn in every draw",
     advice: "Narrow the spread of the bearing friction, or give it an upper bound.",
   });
-}
-
-function curve(length: number): BandCurve {
-  return { low: new Float64Array(length), median: new Float64Array(length), high: new Float64Array(length) };
-}
-
-function put({ low, median, high }: BandCurve, at: number, values: Float64Array, found: Float64Array): void {
-  quantilesInPlace(values, ends, found);
-  low[at] = found[0]!;
-  median[at] = found[1]!;
-  high[at] = found[2]!;
 }

@@ -1,6 +1,6 @@
 import { compileBatch } from "../reeving/batch.js";
-import { checkKnobs, factorsOf } from "./knob.js";
-import { factorsOfLine, type UncertainLine } from "./line-band.js";
+import { checkKnobs, factorsOf, factorsOfLine } from "./knob.js";
+import type { UncertainLine } from "./line-band.js";
 import { type Sensitivity, type SensitivityInput, sensitivityOf } from "./sensitivity.js";
 
 /** What of the hand forces is asked about. */
