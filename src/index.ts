@@ -366,13 +366,38 @@ export { meanSpeedBand, type TimeQuestion, type TimeTrial, timeBand, timeVerdict
 
 // How sure is the answer, and which number matters most?
 
+export { binomialInterval, type ShareInterval } from "./numerics/binomial.js";
 export { normalQuantile, normalShare } from "./numerics/normal.js";
 export { bandAt, spreadPoints } from "./numerics/spread-points.js";
+export { type BandSeries, bandSeries } from "./uncertainty/band-series.js";
+export { type Coverage, coverageOf, isInside, type MeasuredPoint } from "./uncertainty/coverage.js";
+export { type Bounds, boundsOf, quantileOf } from "./uncertainty/distribution.js";
+export type { Knob, KnobTarget, SampleOptions } from "./uncertainty/knob.js";
+export {
+  type BandCurve,
+  bandAtLoad,
+  bandOverLoads,
+  type HandBands,
+  type LineBands,
+  runOutBand,
+  type UncertainLine,
+} from "./uncertainty/line-band.js";
+export { type HandQuantity, type KnobSensitivity, lineSensitivity } from "./uncertainty/line-sensitivity.js";
+export { printBand } from "./uncertainty/printed-band.js";
+export { sampledBand } from "./uncertainty/sampled-band.js";
+export {
+  type Sensitivity,
+  type SensitivityIndex,
+  type SensitivityInput,
+  sensitivityOf,
+} from "./uncertainty/sensitivity.js";
 
 // Does it agree with what is published?
 
+export { type MeasuredSet, measuredSets } from "./published/band-sets.js";
 export { type BurnTime, burnTimes, burnTimesSource } from "./published/burn-times.js";
 export { compare } from "./published/compare.js";
+export { lossRecords, untoldSizes } from "./published/measured-loss.js";
 export { type MeasuredSheave, measuredSheaves } from "./published/measured-sheaves.js";
 export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
 export { publishedChecks } from "./published/registry.js";

@@ -28,7 +28,7 @@ export const strandFactors = {
   24: factor(1, 1, 1, "common practice", "the reference"),
 } as const satisfies Record<StrandCount, Coefficient>;
 
-/** Friction of a dry fibre over that of dry polyester. */
+/** Friction of a dry fibre over that of dry polyester. Source: ring-pulls, for the upper end of a bare core: 20 lbf over two rings took 30 and 32 lbf. */
 export const fibreFactors = {
   polyester: factor(1, 1, 1, "common practice", "the reference"),
   aramidBlend: factor(
@@ -38,7 +38,13 @@ export const fibreFactors = {
     "from memory",
     "aramid on smooth steel 0.12 to 0.20 against polyester 0.12 to 0.15",
   ),
-  bareCore: factor(0.4, 0.6, 0.85, "from memory", "HMPE on smooth steel 0.05 to 0.11 against polyester 0.12 to 0.15"),
+  bareCore: factor(
+    0.4,
+    0.6,
+    1.2,
+    "from memory",
+    "HMPE on smooth steel 0.05 to 0.11 against polyester 0.12 to 0.15; upper end: published pulls of a thin coated braid over rings took half as much again as the load, and more",
+  ),
 } as const satisfies Record<CoverFibre, Coefficient>;
 
 /** Friction of a wet cover over that of the same cover dry. */

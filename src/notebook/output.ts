@@ -2,6 +2,12 @@ import type { CheckResult } from "../published/row.js";
 import type { Verdict } from "../quantity/verdict.js";
 import type { Coefficient } from "../sources/coefficient.js";
 
+/** Ends of the 90 % band of a curve, one for each place along the lower axis; `null` leaves a gap. */
+export interface SeriesBand {
+  readonly low: readonly (number | null)[];
+  readonly high: readonly (number | null)[];
+}
+
 /** One curve pair or curve of a figure. Numbers are in the units of the figure's axes. */
 export interface Series {
   readonly name: string;
@@ -14,6 +20,8 @@ export interface Series {
   readonly line?: readonly (number | null)[];
   /** Measured or published points. */
   readonly points?: readonly (number | null)[];
+  /** Bands of its curves: tinted, with their ends in the table of numbers. */
+  readonly bands?: Readonly<Partial<Record<"hauling" | "easing" | "line", SeriesBand>>>;
   /** The one series that the figure is about; the others are drawn quiet. */
   readonly highlight?: boolean;
 }

@@ -15,6 +15,8 @@ export interface Palette {
   readonly brick: string;
   /** Dead band between hauling and easing. */
   readonly tint: string;
+  /** 90 % band of a curve. */
+  readonly band: string;
   readonly paper: string;
   readonly grid: string;
 }
@@ -30,6 +32,7 @@ export const lightPalette: Palette = {
   rope: "#7a5230",
   brick: "#a3322a",
   tint: "rgba(15, 76, 117, 0.14)",
+  band: "rgba(86, 98, 110, 0.2)",
   paper: "#fbf8f1",
   grid: "#e6dfd1",
 };
@@ -45,6 +48,7 @@ export const darkPalette: Palette = {
   rope: "#d0a679",
   brick: "#ee8b7d",
   tint: "rgba(125, 184, 224, 0.18)",
+  band: "rgba(163, 177, 190, 0.24)",
   paper: "#17191b",
   grid: "#303438",
 };

@@ -11,11 +11,12 @@ export function figureRanges(figure: Figure): { readonly x: Range; readonly y: R
   const all = figure.panels.flatMap(({ series }) => series);
   const xs = all.flatMap(({ x }) => x);
   const ys = [
-    ...all.flatMap(({ hauling = [], easing = [], line = [], points = [] }) => [
+    ...all.flatMap(({ hauling = [], easing = [], line = [], points = [], bands = {} }) => [
       ...hauling,
       ...easing,
       ...line,
       ...points,
+      ...Object.values(bands).flatMap(({ low, high }) => [...low, ...high]),
     ]),
     ...figure.panels.flatMap(({ limits = [] }) =>
       limits.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),

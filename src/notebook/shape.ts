@@ -67,6 +67,24 @@ function checkSeries(where: string, value: unknown): void {
   if (given.length === 0)
     throw refuse(name, "no values", `at least one of ${curves.join(", ")}`, "Give the curve its values.");
   for (const curve of given) numbersOrGaps(`${name}, ${curve}`, series[curve], x.length);
+  if (series.bands !== undefined) checkBands(name, series, x.length);
+}
+
+/** A band belongs to a curve of its series, and its low end is not above its high end. */
+function checkBands(name: string, series: Fields, length: number): void {
+  for (const [curve, value] of Object.entries(fields(`${name}, bands`, series.bands))) {
+    const where = `${name}, band of ${curve}`;
+    oneOf(`${where}, its curve`, series[curve] === undefined ? "none" : curve, ["hauling", "easing", "line"]);
+    const { low, high } = fields(where, value);
+    numbersOrGaps(`${where}, low`, low, length);
+    numbersOrGaps(`${where}, high`, high, length);
+    const highs = high as readonly (number | null)[];
+    for (const [index, end] of (low as readonly (number | null)[]).entries()) {
+      const top = highs[index] ?? null;
+      if (end !== null && top !== null && end > top)
+        throw refuse(`${where}[${index}]`, [end, top], "low ≤ high", "Swap the ends.");
+    }
+  }
 }
 
 function checkLimit(where: string, value: unknown): void {

@@ -55,7 +55,7 @@ export interface SeriesTraces {
   readonly clip: boolean;
 }
 
-/** Traces of one series: tint of the dead band first, so that the curves lie on top. */
+/** Traces of one series: tints of the dead band and of the 90 % bands first, so that the curves lie on top. */
 export function seriesTraces({ series, style, palette, axes, clip }: SeriesTraces): PlotlyPart[] {
   const { name, x, hauling, easing, line, points } = series;
   const traces: PlotlyPart[] = [];
@@ -79,22 +79,23 @@ export function seriesTraces({ series, style, palette, axes, clip }: SeriesTrace
       ? {}
       : { marker: { symbol: style.symbol, color: style.colour, size: 7, maxdisplayed: marksOnCurve } }),
   });
-  if (hauling !== undefined && easing !== undefined) {
-    const outline = bandOutline(x, hauling, easing);
+  const area = (part: string, outline: ReturnType<typeof bandOutline>, fillcolor: string) =>
     traces.push({
       type: "scatter",
       ...axes,
-      name: escapeLabel(`${name}, dead band`),
+      name: escapeLabel(`${name}, ${part}`),
       ...outline,
       mode: "lines",
       line: { width: 0 },
       fill: "toself",
-      fillcolor: palette.tint,
+      fillcolor,
       opacity: style.accent ? 1 : 0.5,
       hoverinfo: "skip",
       showlegend: false,
     });
-  }
+  if (hauling !== undefined && easing !== undefined) area("dead band", bandOutline(x, hauling, easing), palette.tint);
+  for (const [part, { low, high }] of Object.entries(series.bands ?? {}))
+    area(part === "line" ? "90 % band" : `${part}, 90 % band`, bandOutline(x, high, low), palette.band);
   if (hauling !== undefined) add("hauling", hauling, curve("solid"));
   if (easing !== undefined) add("easing", easing, curve("dash"));
   if (line !== undefined) add("", line, curve(style.dash));

@@ -1,4 +1,5 @@
 import { apiTable } from "./api-table.js";
+import { bandCoverage } from "./band-coverage.js";
 import { capstanExamples } from "./capstan-examples.js";
 import { cleatExamples } from "./cleat-examples.js";
 import { compare } from "./compare.js";
@@ -17,6 +18,7 @@ import { pulleySystems } from "./pulley-systems.js";
 import { raiseAndLower } from "./raise-and-lower.js";
 import { strengthPractice, taperPractice } from "./rope-practice.js";
 import type { CheckResult, CheckSet, Topic } from "./row.js";
+import { sensitivityExamples } from "./sensitivity-examples.js";
 import { setShapeExamples } from "./set-shape-examples.js";
 import { sheaveExamples } from "./sheave-examples.js";
 import { sizeLosses } from "./size-losses.js";
@@ -104,6 +106,8 @@ const sets: readonly CheckSet[] = [
   heatBrakes,
   heatSolids,
   heatPractice,
+  sensitivityExamples,
+  bandCoverage,
 ];
 
 /**

@@ -14,6 +14,7 @@ export const topics = [
   "heat",
   "crew",
   "motion",
+  "bands",
 ] as const;
 
 /** Subject of a set of checks: decides on which report it is shown. */

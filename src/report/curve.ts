@@ -12,6 +12,19 @@ export interface Curve {
   readonly y: readonly (number | null)[];
 }
 
+/** All curves of a panel for its table of numbers: each is followed by the ends of its 90 % band. */
+export function tableCurvesOf(panel: Panel): Curve[] {
+  return curvesOf(panel).flatMap((curve) => {
+    const band = curve.kind === "points" ? undefined : curve.series.bands?.[curve.kind];
+    if (band === undefined) return [curve];
+    return [
+      curve,
+      { ...curve, y: band.low, name: `${curve.name}, 5 %` },
+      { ...curve, y: band.high, name: `${curve.name}, 95 %` },
+    ];
+  });
+}
+
 /** All curves of a panel, in the order of its series. */
 export function curvesOf(panel: Panel): Curve[] {
   const kinds: readonly CurveKind[] = ["hauling", "easing", "line", "points"];

@@ -1,6 +1,6 @@
 import type { Axis, Figure, Limit } from "../notebook/output.js";
 import { figures } from "../quantity/print.js";
-import { type Curve, curvesOf } from "./curve.js";
+import { type Curve, tableCurvesOf } from "./curve.js";
 import { html, type Markup } from "./html.js";
 import { tableBox } from "./table.js";
 
@@ -52,7 +52,9 @@ function groupTable(group: readonly Curve[], title: string, x: Axis, y: Axis): M
  */
 export function dataTables(figure: Figure): Markup {
   return html`${figure.panels.map(
-    (panel) => html`${sharedPlaces(curvesOf(panel)).map((group) => groupTable(group, panel.title, figure.x, figure.y))}
+    (
+      panel,
+    ) => html`${sharedPlaces(tableCurvesOf(panel)).map((group) => groupTable(group, panel.title, figure.x, figure.y))}
 ${(panel.limits ?? []).length > 0 && html`<p class="note">Limits, on the same scale: ${(panel.limits ?? []).map(limitText).join("; ")}.</p>`}`,
   )}`;
 }

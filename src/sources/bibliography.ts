@@ -1,3 +1,4 @@
+import { bandSources } from "./band-bibliography.js";
 import { cleatBibliography } from "./cleat-bibliography.js";
 import { crewBibliography } from "./crew-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
@@ -328,6 +329,7 @@ export const bibliography = {
   ...cleatBibliography,
   ...heatSources,
   ...crewBibliography,
+  ...bandSources,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */

@@ -1,10 +1,11 @@
 // Speed of this package beside something else that does the same. `--json` prints the rows as JSON and nothing else.
 // The exit code tells whether results agree; it never depends on a time.
+import { bandsRow } from "./bands.mjs";
 import { batchRow } from "./batch.mjs";
 import { crewsRow } from "./crews.mjs";
 import { reportsRow } from "./reports.mjs";
 
-const rows = [batchRow(), crewsRow(), reportsRow()];
+const rows = [batchRow(), bandsRow(), crewsRow(), reportsRow()];
 
 if (process.argv.includes("--json")) {
   const plain = rows.map(({ name, ours, baseline, ratio, unit }) => ({ name, ours, baseline, ratio, unit }));
