@@ -19,7 +19,7 @@ export interface SteadyHold {
 /**
  * Time for which a steady force is kept up, by the power law.
  *
- *     T_e = b0 · f^b1
+ *     T_e = b0 / f^b1
  *
  * @param share  f, share of maximum [-], above 0, up to 1
  * @param group  hand, elbow or general; the hand when absent
@@ -31,13 +31,13 @@ export interface SteadyHold {
  */
 export function enduranceTime({ share, group = "hand" }: SteadyHold): number {
   const { factor, exponent }: EnduranceLaw = enduranceLaws[group];
-  return factor.value * within("loadShare", share, 1e-6, 1) ** exponent.value;
+  return factor.value * within("loadShare", share, 1e-6, 1) ** -exponent.value;
 }
 
 /**
  * Share of maximum that is kept up for a time, by the power law.
  *
- *     f = (T_e / b0)^(1 / b1), at most 1
+ *     f = (b0 / T_e)^(1 / b1), at most 1
  *
  * @param time  T_e [s], above 0
  * @param group  hand, elbow or general; the hand when absent
@@ -55,7 +55,7 @@ export function enduranceShare({
   readonly group?: MuscleGroup;
 }): number {
   const { factor, exponent }: EnduranceLaw = enduranceLaws[group];
-  return Math.min(1, (within("enduranceTime", time, 1e-9) / factor.value) ** (1 / exponent.value));
+  return Math.min(1, (within("enduranceTime", time, 1e-9) / factor.value) ** (-1 / exponent.value));
 }
 
 /**
@@ -79,7 +79,7 @@ export function rememberedEndurance(share: number): number {
     maximum: 1,
     advice: "The remembered curve starts at 15 % of maximum.",
   });
-  return rohmertTerms.reduce((sum, term, power) => sum + term.value / f ** power, 0);
+  return rohmertTerms.reduce((sum, term, power) => sum - (term.value * (-1) ** power) / f ** power, 0);
 }
 
 /**

@@ -145,7 +145,7 @@ export function seamFactorOf(group: MuscleGroup): (share: number) => number {
   const exponent = enduranceLaws[group].exponent.value;
   return (share) => {
     if (share <= seam) return 1;
-    const lost = -Math.expm1(-recoveryRate * factor * share ** exponent);
+    const lost = -Math.expm1(-recoveryRate * factor * share ** -exponent);
     return (recoveryRate * (1 - share)) / (share * fatigueRate * lost);
   };
 }

@@ -27,15 +27,14 @@ export const palmAnchors = {
 } as const;
 
 function gloved(value: number, what: string): Coefficient {
-  const place = `${what} on aluminium`;
   return coefficient({
     value,
     unit: "1",
-    low: value,
-    high: value,
+    low: 0.8 * value,
+    high: 1.2 * value,
     status: "published",
     source: "glove-breakaway",
-    place,
+    place: `${what} on aluminium; no spread printed, the range is judged`,
   });
 }
 

@@ -80,7 +80,7 @@ function solved({ crews, handForces }) {
   const law = {
     seam: seamShare.value,
     factor: enduranceLaws.hand.factor.value,
-    exponent: enduranceLaws.hand.exponent.value,
+    exponent: -enduranceLaws.hand.exponent.value,
     fatigueRate: fatigueSets.hand.fatigueRate.value,
     recoveryRate: fatigueSets.hand.recoveryRate.value,
   };
