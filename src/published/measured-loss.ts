@@ -1,5 +1,6 @@
 import { bearings } from "../materials/bearings.js";
 import { fibreFactors } from "../materials/covers.js";
+import { ropeEnds } from "../materials/ends.js";
 import { type StiffnessLaw, stiffnessLaws } from "../materials/stiffness.js";
 import { surfaces } from "../materials/surfaces.js";
 import { type Line, prepareLine } from "../reeving/line.js";
@@ -78,6 +79,7 @@ export const lossRecords: Readonly<Record<string, Coefficient>> = {
   "cover on polished steel": surfaces.polishedSteel.friction,
   "cover on anodised aluminium": surfaces.anodised.friction,
   "bare core over polyester": fibreFactors.bareCore,
+  "strength that a knot leaves in HMPE": ropeEnds.hmpeKnot.retained,
 };
 
 type Draws = Readonly<Record<string, number>>;

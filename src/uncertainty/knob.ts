@@ -34,7 +34,7 @@ export interface SampleOptions {
   readonly seed?: number;
 }
 
-export const defaultSamples = 10_000;
+const defaultSamples = 10_000;
 export const defaultSeed = 1;
 
 /** Refuses knobs that cannot be drawn. */

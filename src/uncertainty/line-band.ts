@@ -1,5 +1,4 @@
 import { quantilesInPlace } from "../numerics/order-statistics.js";
-import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
 import { type Line, prepareLine } from "../reeving/line.js";
 import { factorNames, scaledLine } from "../reeving/scaled.js";
@@ -58,7 +57,6 @@ export function bandOverLoads(
     const found = new Float64Array(ends.length);
     for (let at = 0; at < loads.length; at++) {
       quantilesAt(loads[at]!, ends, found);
-      refuseSeized(found);
       curve.low[at] = found[0]!;
       curve.median[at] = found[1]!;
       curve.high[at] = found[2]!;
@@ -122,15 +120,4 @@ export function runOutBand({ line, knobs }: UncertainLine, options: SampleOption
   const found = new Float64Array(ends.length);
   quantilesInPlace(values, ends, found);
   return { low: found[0]!, value: found[1]!, high: found[2]! };
-}
-
-/** Refuses answers that are no numbers: a bearing that would seize. */
-function refuseSeized(values: Float64Array): void {
-  if (values.every(Number.isFinite)) return;
-  throw new ValueError({
-    quantity: "sample of the bearings",
-    value: "a draw in which a bearing seizes",
-    allowed: "bearings that turn in every draw",
-    advice: "Narrow the spread of the bearing friction, or give it an upper bound.",
-  });
 }
