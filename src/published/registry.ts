@@ -2,6 +2,8 @@ import { apiTable } from "./api-table.js";
 import { capstanExamples } from "./capstan-examples.js";
 import { cleatExamples } from "./cleat-examples.js";
 import { compare } from "./compare.js";
+import { fitExamples } from "./fit-examples.js";
+import { fitTrials } from "./fit-trials.js";
 import { gripHolds } from "./grip-holds.js";
 import { gripPractice } from "./grip-practice.js";
 import { heatBrakes } from "./heat-brakes.js";
@@ -94,6 +96,8 @@ const sets: readonly CheckSet[] = [
   heatBrakes,
   heatSolids,
   heatPractice,
+  fitExamples,
+  fitTrials,
 ];
 
 /**

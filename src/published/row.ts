@@ -2,7 +2,18 @@ import type { SourceId } from "../sources/bibliography.js";
 import type { Evidence, Status } from "../sources/status.js";
 
 /** Subjects of checks, in the order of the reports that show them. */
-export const topics = ["wind", "purchase", "turn", "grip", "cleat", "strength", "taper", "size", "heat"] as const;
+export const topics = [
+  "wind",
+  "purchase",
+  "turn",
+  "grip",
+  "cleat",
+  "strength",
+  "taper",
+  "size",
+  "heat",
+  "calibration",
+] as const;
 
 /** Subject of a set of checks: decides on which report it is shown. */
 export type Topic = (typeof topics)[number];

@@ -1,3 +1,4 @@
+import { calibrationBibliography } from "./calibration-bibliography.js";
 import { cleatBibliography } from "./cleat-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
 import { heatSources } from "./heat-bibliography.js";
@@ -324,6 +325,7 @@ export const bibliography = {
   ...ropeBibliography,
   ...cleatBibliography,
   ...heatSources,
+  ...calibrationBibliography,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */
