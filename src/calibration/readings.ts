@@ -136,8 +136,12 @@ function readingOf(
     });
   };
   const line = textOf("line");
-  if (line === "" || line.length > longestName || /\p{Cc}/u.test(line))
-    refuse("line", `a name of 1 to ${longestName} letters, without line breaks`, "Name the line, such as mainsheet.");
+  if (line === "" || line.length > longestName || /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u.test(line))
+    refuse(
+      "line",
+      `a name of 1 to ${longestName} letters, without line breaks or hidden signs`,
+      "Name the line, such as mainsheet.",
+    );
   const load = force("load") ?? refuse("load", "a force", "Write what hung at the far end, such as 10 kgf.");
   const resolution =
     force("resolution") ?? refuse("resolution", "a force above 0", "Write the step of the scale, such as 0.1 kgf.");

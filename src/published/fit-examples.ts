@@ -40,14 +40,14 @@ const guides = [
 ] as const;
 
 const guideRows = guides.flatMap(({ name, y, sigmas, place, printed }): CheckRow[] => {
-  const fit = () => polynomial([1, 2, 3, 4, 5, 6], y, sigmas, [0, 1]);
+  const line = () => polynomial([1, 2, 3, 4, 5, 6], y, sigmas, [0, 1]);
   const parts: readonly [id: string, words: string, of: () => number][] = [
-    ["intercept", "intercept", () => fit().values[0] ?? Number.NaN],
-    ["intercept-error", "error of the intercept", () => error(fit(), 0)],
-    ["slope", "slope", () => fit().values[1] ?? Number.NaN],
-    ["slope-error", "error of the slope", () => error(fit(), 1)],
-    ["covariance", "covariance of both", () => fit().covariance[0]?.[1] ?? Number.NaN],
-    ["chi-squared", "weighted sum of squares", () => fit().sumOfSquares],
+    ["intercept", "intercept", () => line().values[0] ?? Number.NaN],
+    ["intercept-error", "error of the intercept", () => error(line(), 0)],
+    ["slope", "slope", () => line().values[1] ?? Number.NaN],
+    ["slope-error", "error of the slope", () => error(line(), 1)],
+    ["covariance", "covariance of both", () => line().covariance[0]?.[1] ?? Number.NaN],
+    ["chi-squared", "weighted sum of squares", () => line().sumOfSquares],
   ];
   return parts.map(([id, words, of], index) =>
     publishedRow(
