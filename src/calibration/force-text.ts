@@ -55,7 +55,7 @@ export function forceOf(cell: ForceCell): number {
   const match = written.exec(text.replace("−", "-").replaceAll(/(\d)[\u00a0\u202f](?=\d)/gu, "$1"));
   const digits = match?.[1] ?? "";
   const unit = match?.[2]?.replace(/^\[(.*)\]$/u, "$1") || cell.unit;
-  if (!match || /^[.,\d]/u.test(match[2] ?? "")) {
+  if (!match || !/^(?:$|[\p{L}[])/u.test(match[2] ?? "")) {
     throw new ReadingError({
       row,
       column,

@@ -15,8 +15,6 @@ export interface LawFitInput {
   readonly prior?: LawPrior | undefined;
   /** Factor on the expected scatter of all pulls; 1 when absent. */
   readonly noiseFactor?: number;
-  /** Factor on the expected scatter of each pull; 1 when absent. */
-  readonly loosened?: Float64Array;
   /** Take the drag as none: for pulls at a single load. */
   readonly withoutDrag?: boolean;
   /** A law near the one that is sought; by default the pulls tell where to begin. */
@@ -127,7 +125,7 @@ function found(input: LawFitInput, logRatio: number, drag: number): LawFit | und
 
 /** The linearised law at a point: a row for each pull, and one for each half of the prior. */
 function systemAt(input: LawFitInput, logRatio: number, drag: number) {
-  const { observations, prior, repeatability, noiseFactor = 1, loosened, withoutDrag } = input;
+  const { observations, prior, repeatability, noiseFactor = 1, withoutDrag } = input;
   const priorRows = prior === undefined ? 0 : withoutDrag ? 1 : 2;
   const rows = observations.length + priorRows;
   const [byLogRatio, byDrag, observed, sigmas] = Array.from({ length: 4 }, () => new Float64Array(rows)) as [
@@ -141,7 +139,7 @@ function systemAt(input: LawFitInput, logRatio: number, drag: number) {
     byLogRatio[row] = expected.byLogRatio;
     byDrag[row] = expected.byDrag;
     observed[row] = force - expected.force;
-    sigmas[row] = pullSigma(expected.force, resolution, repeatability) * noiseFactor * (loosened?.[row] ?? 1);
+    sigmas[row] = pullSigma(expected.force, resolution, repeatability) * noiseFactor;
   });
   if (prior !== undefined) {
     const row = observations.length;

@@ -18,81 +18,119 @@ export interface Agreed {
   readonly law?: LawFit;
 }
 
-/** Residual in expected scatters from which a pull loses weight while the outliers are sought. */
-const quadraticUpTo = 1.5;
-
 /** Of more pulls than this, evenly spread ones tell the law that all are held against. */
-const mostForSearch = 20_000;
+const mostForLaw = 20_000;
+
+/** Of more pulls than this, evenly spread ones are joined in pairs. */
+const mostForPairs = 40;
+
+const mostTurns = 20;
 
 /**
  * Finds pulls that lie far from the law of all the others.
  *
- *     |reading − law| > m · max(1, 1.4826 · median |z|) · σ,   the law from a fit in which far pulls weigh less
+ *     |reading − law| > m · max(1, 1.4826 · median |z|) · √(σ² + gᵀ Σ g)
  *
- * @param input  pulls, repeatability [-], prior
+ * The search begins at the law of the two pulls whose law lies nearest to most of the others, fits all that agree
+ * with it, and goes on until the same pulls agree. The last term, the error of the law, counts for a pull that the
+ * law does not rest on.
+ *
+ * @param input  pulls, repeatability [-]
  * @param multiple  m [-]
  * @returns pulls kept, and pulls left out with row and reason
  */
 export function findOutliers(input: LawFitInput, multiple: number): Agreed {
-  const { observations, prior } = input;
-  const unknowns = input.withoutDrag ? 1 : 2;
-  const law = observations.length < unknowns + (prior ? 1 : 2) ? undefined : robustFit(thinned(input));
+  const { observations } = input;
+  if (observations.length < (input.withoutDrag ? 1 : 2) + 2) return { kept: observations, leftOut: [] };
+  const law = agreedLaw({ ...input, observations: thinned(observations, mostForLaw) }, multiple);
   if (!law) return { kept: observations, leftOut: [] };
-  const residuals = standardResiduals(input, law);
-  const limit = multiple * Math.max(1, spreadOf(residuals));
+  const { limit, of } = deviationFrom(law, input, multiple);
   const kept: Observation[] = [];
   const leftOut: LeftOut[] = [];
-  observations.forEach((observation, index) => {
-    if (Math.abs(residuals[index]!) <= limit) kept.push(observation);
-    else
-      leftOut.push({
-        row: observation.row,
-        pull: observation.way,
-        reason: reasonOf(observation, law, residuals[index]!),
-      });
-  });
+  for (const observation of observations) {
+    const size = of(observation);
+    if (size <= limit) kept.push(observation);
+    else leftOut.push({ row: observation.row, pull: observation.way, reason: reasonOf(observation, law, size) });
+  }
   return { kept, leftOut, law };
 }
 
-function reasonOf({ way, tension, force }: Observation, law: LawFit, residual: number): string {
+function reasonOf({ way, tension, force }: Observation, law: LawFit, size: number): string {
   const expected = Math.max(0, expectedPull(law, tension, way).force);
-  const times = figures(Math.abs(residual), 2);
-  return `read ${figures(force)} N ${way} where the other readings expect ${figures(expected)} N: ${times} times the expected scatter away`;
+  return `read ${figures(force)} N ${way} where the other readings expect ${figures(expected)} N: ${figures(size, 2)} times the expected scatter away`;
 }
 
-function thinned(input: LawFitInput): LawFitInput {
-  const step = Math.ceil(input.observations.length / mostForSearch);
-  return step <= 1 ? input : { ...input, observations: input.observations.filter((_, index) => index % step === 0) };
+function thinned<Item>(items: readonly Item[], most: number): readonly Item[] {
+  const step = Math.ceil(items.length / most);
+  return step <= 1 ? items : items.filter((_, index) => index % step === 0);
 }
 
-function robustFit(input: LawFitInput): LawFit | undefined {
-  const loosened = new Float64Array(input.observations.length).fill(1);
-  let law: LawFit | undefined;
-  for (let turn = 0; turn < 15; turn++) {
-    law = fitLaw({ ...input, loosened, start: law });
-    if (!law) return undefined;
-    const residuals = standardResiduals(input, law);
-    const near = quadraticUpTo * Math.max(1, spreadOf(residuals));
-    let moved = 0;
-    residuals.forEach((residual, index) => {
-      const next = Math.sqrt(Math.max(1, Math.abs(residual) / near));
-      moved = Math.max(moved, Math.abs(next / loosened[index]! - 1));
-      loosened[index] = next;
-    });
-    if (moved < 0.01) break;
+/** The law of the pulls that agree with it. */
+function agreedLaw(input: LawFitInput, multiple: number): LawFit | undefined {
+  let law = nearestToMost(input);
+  let before = "";
+  for (let turn = 0; law !== undefined && turn < mostTurns; turn++) {
+    const { limit, of } = deviationFrom(law, input, multiple);
+    const agreeing = input.observations.filter((observation) => of(observation) <= limit);
+    const now = agreeing.map(({ row, way }) => `${row}${way}`).join();
+    if (now === before) return law;
+    before = now;
+    law = fitLaw({ ...input, observations: agreeing, start: law }) ?? law;
   }
   return law;
 }
 
-function standardResiduals({ observations, repeatability }: LawFitInput, law: LawFit): Float64Array {
-  return Float64Array.from(observations, ({ tension, way, force, resolution }) => {
-    const expected = expectedPull(law, tension, way).force;
-    return (force - expected) / pullSigma(expected, resolution, repeatability);
-  });
+/** How far each pull lies from a law, in expected scatters, and how far it may. */
+function deviationFrom(law: LawFit, { observations, repeatability }: LawFitInput, multiple: number) {
+  const plain = Float64Array.from(observations, (observation) => sizeOf(law, observation, repeatability, 0));
+  const limit = multiple * Math.max(1, spreadOf(plain));
+  /** Within the limit by its own scatter alone, or at least by that and the error of the law. */
+  const of = (observation: Observation) => {
+    const own = sizeOf(law, observation, repeatability, 0);
+    return own <= limit ? own : sizeOf(law, observation, repeatability, 1);
+  };
+  return { limit, of };
 }
 
-/** Spread of most of the residuals, whatever the few worst are: that of a normal distribution with the same median size. */
-function spreadOf(residuals: Float64Array): number {
-  const sizes = residuals.map(Math.abs).sort();
-  return 1.4826 * sizes[Math.floor(sizes.length / 2)]!;
+function sizeOf(law: LawFit, observation: Observation, repeatability: number, lawShare: 0 | 1): number {
+  const { tension, way, force, resolution } = observation;
+  const { force: expected, byLogRatio, byDrag } = expectedPull(law, tension, way);
+  const [ratio, both, drag] = law.covariance;
+  const ofLaw = ratio * byLogRatio ** 2 + drag * byDrag ** 2 + 2 * both * byLogRatio * byDrag;
+  return Math.abs(force - expected) / Math.sqrt(pullSigma(expected, resolution, repeatability) ** 2 + lawShare * ofLaw);
+}
+
+/** Of the laws that two pulls make, or one where there is no drag, the one with the least median deviation. */
+function nearestToMost({ observations, repeatability, withoutDrag = false }: LawFitInput): LawFit | undefined {
+  const few = thinned(observations, mostForPairs);
+  let best: { readonly law: LawFit; readonly middle: number } | undefined;
+  for (const [index, one] of few.entries()) {
+    for (const other of withoutDrag ? [undefined] : few.slice(index + 1)) {
+      const law = lawThrough(one, other);
+      if (!law) continue;
+      const middle = spreadOf(Float64Array.from(few, (pull) => sizeOf(law, pull, repeatability, 0)));
+      if (best === undefined || middle < best.middle) best = { law, middle };
+    }
+  }
+  return best?.law;
+}
+
+/** The law that goes through one pull without drag, or through two: both ways it is pulled = k · other + c. */
+function lawThrough(one: Observation, other: Observation | undefined): LawFit | undefined {
+  const [x, y] = sides(one);
+  const [u, v] = other === undefined ? [0, 0] : sides(other);
+  const ratio = (y - v) / (x - u);
+  if (!(ratio > 0 && Number.isFinite(ratio))) return undefined;
+  const drag = other === undefined ? 0 : y - ratio * x;
+  return { logRatio: Math.log(ratio), drag, covariance: [0, 0, 0], sumOfSquares: 0, degreesOfFreedom: 0 };
+}
+
+/** Tension that yields, and tension that pulls. */
+function sides({ way, tension, force }: Observation): readonly [number, number] {
+  return way === "hauling" ? [tension, force] : [force, tension];
+}
+
+/** Spread of most of the deviations, whatever the few worst are: that of a normal distribution with the same median size. */
+function spreadOf(sizes: Float64Array): number {
+  return 1.4826 * sizes.slice().sort()[Math.floor(sizes.length / 2)]!;
 }
