@@ -96,7 +96,6 @@ export async function readCommand(args: readonly string[], version: string): Pro
             describe: "File to write",
             requiresArg: true,
           })
-          .check(({ lines }) => lines.length > 0 || "Name at least one line after --lines.")
           .option("force", { type: "boolean", default: false, describe: "Write over a file that is there" })
           .example("$0 worksheet --lines mainsheet halyard", "A sheet for two lines"),
       ({ lines, output, force }) => {

@@ -112,10 +112,7 @@ describe("the command line", () => {
     expect(await readCommand(["fit", "r.csv"], "1")).toEqual({ verb: "fit", options: { file: "r.csv" } });
   });
 
-  it.each([[["fit"]], [["fit", "a", "b"]], [["worksheet", "--lines"]], [["worksheet", "--over"]]])(
-    "refuses %j",
-    async (args) => {
-      expect((await readCommand(args, "1")).verb).toBe("refuse");
-    },
-  );
+  it.each([[["fit"]], [["fit", "a", "b"]], [["worksheet", "--over"]]])("refuses %j", async (args) => {
+    expect((await readCommand(args, "1")).verb).toBe("refuse");
+  });
 });
