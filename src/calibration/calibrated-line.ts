@@ -113,7 +113,7 @@ export function lineAsMeasured(line: Line, calibration: LineCalibration): Calibr
  */
 export function calibrationWords(calibration: LineCalibration): string {
   const { line, wet, pulls, readings, prior, posterior } = calibration;
-  const expected = `${figures(prior.ratio.value)} (${figures(prior.ratio.low)} to ${figures(prior.ratio.high)})`;
+  const expected = `${figures(prior.ratio.value)} (likely ${figures(prior.ratio.low)} to ${figures(prior.ratio.high)})`;
   if (pulls.length === 0) return `${line}: not measured; a ratio of ${expected} is assumed.`;
   const { ratio, drag } = posterior;
   return `${line}: measured${wet ? " wet" : ""}, ${readings} ${readings === 1 ? "reading" : "readings"}. Ratio ${figures(ratio.value)} (95 %: ${figures(ratio.low)} to ${figures(ratio.high)}), drag ${figures(Math.max(0, drag.value), 2)} N, in place of the assumed ${expected}.`;

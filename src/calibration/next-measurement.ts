@@ -114,5 +114,5 @@ function after(
  */
 export function nextWords({ line, wet, load, way, widthNow, widthAfter }: NextMeasurement): string {
   const verb = way === "hauling" ? "Haul" : "Ease";
-  return `${verb} ${line}${wet ? ", wet," : ""} with ${printForce(load)} hung: the hand force is then known within ${figures(widthAfter, 2)} N instead of ${figures(widthNow, 2)} N.`;
+  return `${verb} ${line}${wet ? ", wet," : ""} with ${printForce(load)} hung: the range of the hand force is then ${figures(widthAfter, 2)} N wide instead of ${figures(widthNow, 2)} N.`;
 }

@@ -65,7 +65,7 @@ describe("the next most useful measurement", () => {
 
   it("names a wet line", () => {
     expect(nextWords({ line: "sheet", wet: true, load: 100, way: "easing", widthNow: 9, widthAfter: 7 })).toBe(
-      "Ease sheet, wet, with 100 N (10 kgf) hung: the hand force is then known within 7 N instead of 9 N.",
+      "Ease sheet, wet, with 100 N (10 kgf) hung: the range of the hand force is then 7 N wide instead of 9 N.",
     );
   });
 });
