@@ -391,6 +391,29 @@ export {
   type SensitivityInput,
   sensitivityOf,
 } from "./uncertainty/sensitivity.js";
+// How is one's own boat measured?
+
+export { type CalibrateOptions, calibrate, type LineCalibration } from "./calibration/calibrate.js";
+export {
+  type CalibratedLine,
+  type CalibrationTarget,
+  calibratedLine,
+  calibrationWords,
+  lineAsMeasured,
+} from "./calibration/calibrated-line.js";
+export type { Estimate } from "./calibration/estimate.js";
+export { type LineLaw, lineBands, lineLaw } from "./calibration/line-law.js";
+export { expectedHandForce, type LawBands, type MeasuredLaw, type PullInput } from "./calibration/measured-law.js";
+export { type NextMeasurement, type NextOptions, nextMeasurements, nextWords } from "./calibration/next-measurement.js";
+export type { LeftOut } from "./calibration/outliers.js";
+export type { Observation, Reading, Way } from "./calibration/reading.js";
+export { ReadingError } from "./calibration/reading-error.js";
+export { type ReadingsFile, readReadings } from "./calibration/readings.js";
+export { calibrationRecords } from "./calibration/records.js";
+export { type TurnShare, turnShare } from "./calibration/turn-share.js";
+export { unknownLine } from "./calibration/unknown-line.js";
+export { type Worksheet, type WorksheetLine, worksheet } from "./calibration/worksheet.js";
+export { type LeastSquares, type LeastSquaresInput, weightedLeastSquares } from "./numerics/least-squares.js";
 
 // Does it agree with what is published?
 

@@ -1,11 +1,15 @@
 import yargs from "yargs";
 import type { ChecksOptions } from "./checks.js";
+import type { FitOptions } from "./fit.js";
 import type { ReportsOptions } from "./reports.js";
+import type { WorksheetOptions } from "./worksheet.js";
 
 /** What a command line asks for. */
 export type Command =
   | { readonly verb: "reports"; readonly options: ReportsOptions }
   | { readonly verb: "checks"; readonly options: ChecksOptions }
+  | { readonly verb: "worksheet"; readonly options: WorksheetOptions }
+  | { readonly verb: "fit"; readonly options: FitOptions }
   | { readonly verb: "kernel install" }
   | { readonly verb: "tell"; readonly text: string }
   | { readonly verb: "refuse"; readonly text: string };
@@ -15,6 +19,9 @@ const outputOption = {
   describe: "Folder for the pages (reports/ in the current folder when left out)",
   requiresArg: true,
 } as const;
+
+const verbs: readonly string[] = ["reports", "checks", "worksheet", "fit", "kernel"];
+const nameAVerb = "Name a verb: reports, checks, worksheet, fit or kernel.";
 
 /**
  * Reads a command line.
@@ -69,6 +76,44 @@ export async function readCommand(args: readonly string[], version: string): Pro
         command = { verb: "checks", options: { output } };
       },
     )
+    .command(
+      "worksheet",
+      "Write a sheet to print, for measuring a boat",
+      (verb) =>
+        verb
+          .usage("$0 worksheet\n\nWrites a page to print: what to hang, where to pull, a table to fill in.")
+          .option("lines", {
+            type: "string",
+            array: true,
+            default: ["mainsheet"],
+            describe: "Names of the lines to measure",
+            requiresArg: true,
+          })
+          .option("output", {
+            alias: "o",
+            type: "string",
+            default: "worksheet.html",
+            describe: "File to write",
+            requiresArg: true,
+          })
+          .option("force", { type: "boolean", default: false, describe: "Write over a file that is there" })
+          .example("$0 worksheet --lines mainsheet halyard", "A sheet for two lines"),
+      ({ lines, output, force }) => {
+        command = { verb: "worksheet", options: { lines: lines.map(String), output, force } };
+      },
+    )
+    .command(
+      "fit <file>",
+      "Work out friction from readings of a hand scale",
+      (verb) =>
+        verb
+          .usage("$0 fit <file>\n\nReads a CSV or YAML file of pulls and prints ratio and drag of each line.")
+          .positional("file", { type: "string", demandOption: true, describe: "Readings: .csv, .yaml or .yml" })
+          .example("$0 fit readings.csv", "Ratio, drag, what was left out, what to read next"),
+      ({ file }) => {
+        command = { verb: "fit", options: { file } };
+      },
+    )
     .command("kernel", "Look after the kernel that runs the notebooks", (verb) =>
       verb
         .usage("$0 kernel install")
@@ -79,9 +124,10 @@ export async function readCommand(args: readonly string[], version: string): Pro
     )
     .example("$0 reports", "Build all reports")
     .example("$0 checks", "See what the model was checked against")
+    .example("$0 fit readings.csv", "Work out what your own readings say")
     .example("$0 kernel install", "Use the notebooks in Jupyter")
-    .epilogue("Exit code: 0 done, 1 a notebook or a check failed, 2 wrong use.")
-    .demandCommand(1, "Name a verb: reports, checks or kernel.")
+    .epilogue("Exit code: 0 done, 1 a notebook, a check or a file failed, 2 wrong use.")
+    .demandCommand(1, nameAVerb)
     .recommendCommands()
     .strict()
     .version(version)
@@ -94,13 +140,13 @@ export async function readCommand(args: readonly string[], version: string): Pro
       parser.parse([...args], {}, (error, _options, output) => (error ? reject(error) : resolve(output)));
     });
     if (told !== "") return { verb: "tell", text: `${told}\n` };
-    return command ?? { verb: "refuse", text: refusal("Name a verb: reports, checks or kernel.", args) };
+    return command ?? { verb: "refuse", text: refusal(nameAVerb, args) };
   } catch (error) {
     return { verb: "refuse", text: refusal(error instanceof Error ? error.message : String(error), args) };
   }
 }
 
 function refusal(message: string, args: readonly string[]): string {
-  const verb = args.find((word) => ["reports", "checks", "kernel"].includes(word));
+  const verb = args.find((word) => verbs.includes(word));
   return `${message}\nSee: haulbook ${verb === undefined ? "" : `${verb} `}--help\n`;
 }

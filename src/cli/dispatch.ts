@@ -1,9 +1,11 @@
 import { join } from "node:path";
 import { checks } from "./checks.js";
 import { readCommand } from "./command.js";
+import { fitReadings } from "./fit.js";
 import { kernelInstall } from "./kernel.js";
 import { reports } from "./reports.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
+import { writeWorksheet } from "./worksheet.js";
 
 /**
  * Does what a command line asks.
@@ -23,6 +25,10 @@ export async function dispatch(args: readonly string[], surroundings: Surroundin
         return await reports(command.options, surroundings);
       case "checks":
         return await checks(command.options, surroundings);
+      case "worksheet":
+        return await writeWorksheet(command.options, surroundings);
+      case "fit":
+        return await fitReadings(command.options, surroundings);
       case "kernel install":
         return await kernelInstall(surroundings);
       case "tell":

@@ -4,6 +4,8 @@ import { capstanExamples } from "./capstan-examples.js";
 import { cleatExamples } from "./cleat-examples.js";
 import { compare } from "./compare.js";
 import { crewEndurance } from "./crew-endurance.js";
+import { fitExamples } from "./fit-examples.js";
+import { fitTrials } from "./fit-trials.js";
 import { gripHolds } from "./grip-holds.js";
 import { gripPractice } from "./grip-practice.js";
 import { heatBrakes } from "./heat-brakes.js";
@@ -108,6 +110,8 @@ const sets: readonly CheckSet[] = [
   heatPractice,
   sensitivityExamples,
   bandCoverage,
+  fitExamples,
+  fitTrials,
 ];
 
 /**

@@ -15,6 +15,7 @@ export const topics = [
   "crew",
   "motion",
   "bands",
+  "calibration",
 ] as const;
 
 /** Subject of a set of checks: decides on which report it is shown. */

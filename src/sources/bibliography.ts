@@ -1,4 +1,5 @@
 import { bandSources } from "./band-bibliography.js";
+import { calibrationBibliography } from "./calibration-bibliography.js";
 import { cleatBibliography } from "./cleat-bibliography.js";
 import { crewBibliography } from "./crew-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
@@ -330,6 +331,7 @@ export const bibliography = {
   ...heatSources,
   ...crewBibliography,
   ...bandSources,
+  ...calibrationBibliography,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */

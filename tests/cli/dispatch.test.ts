@@ -40,7 +40,7 @@ describe("help and version", () => {
   it("shows all verbs with examples, on standard output", async () => {
     const { said, tell } = world();
     expect(await tell("--help")).toBe(0);
-    for (const word of ["reports [names..]", "checks", "kernel", "Examples:", "Exit code"])
+    for (const word of ["reports [names..]", "checks", "worksheet", "fit <file>", "kernel", "Examples:", "Exit code"])
       expect(said.out).toContain(word);
     expect(said.err).toBe("");
   });
@@ -48,6 +48,8 @@ describe("help and version", () => {
   it.each([
     [["reports", "--help"], "--single-file"],
     [["checks", "--help"], "--output"],
+    [["worksheet", "--help"], "--lines"],
+    [["fit", "--help"], "CSV or YAML"],
     [["kernel", "install", "--help"], "kernel install"],
   ])("explains %j", async (args, word) => {
     const { said, tell } = world();
@@ -67,7 +69,7 @@ describe("wrong use", () => {
   it.each([
     [[], "Name a verb"],
     [["report"], "Did you mean reports?"],
-    [["sail"], "sail"],
+    [["mooring"], "mooring"],
     [["reports", "--singlefile"], "singlefile"],
     [["checks", "--open"], "open"],
     [["checks", "extra"], "extra"],

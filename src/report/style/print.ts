@@ -19,6 +19,9 @@ export const printStyle = `
   a { color: inherit; text-decoration: none; }
   .scroll { overflow: visible; }
   table { font-size: 8pt; }
+  .sheet { font-size: 10pt; width: calc(100% - 2px); }
+  .sheet th, .sheet td { height: 9mm; min-width: 0; }
+  .part:has(.sheet) { break-before: page; border-top: 0; }
   thead th { min-width: 0; }
   th, td { padding-right: 0.6rem; }
   .checks th, .checks td { padding-right: 0.5rem; }

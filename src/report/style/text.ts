@@ -64,6 +64,8 @@ p.cautions { padding-left: 1.1rem; border-left: 3px solid var(--brick); }
 .cell p { font: inherit; margin: 0; color: var(--quiet1); }
 .sources { padding-left: 1.4rem; font-size: 0.9375rem; }
 .seen { color: var(--quiet1); }
+.sheet { border-collapse: collapse; width: 100%; font: 0.875rem/1.4 var(--sans); }
+.sheet th, .sheet td { border: 1px solid var(--rope); padding: 0.2rem 0.5rem; text-align: left; height: 2.3rem; min-width: 4.2rem; overflow-wrap: anywhere; }
 .foot { margin-top: 3.5rem; padding-top: 1.2rem; border-top: 3px double var(--rope); font: 0.8125rem/1.55 var(--sans); color: var(--quiet1); }
 .foot p { max-width: 46rem; }
 `;

@@ -1,0 +1,151 @@
+import { figures } from "../quantity/print.js";
+import { possiblePulls } from "./impossible.js";
+import { fitLaw, type LawFitInput } from "./law-fit.js";
+import { type LawBands, lawOf, lawOfPrior, type MeasuredLaw, priorOf } from "./measured-law.js";
+import { findOutliers, type LeftOut } from "./outliers.js";
+import type { Observation, Reading } from "./reading.js";
+import { calibrationRecords } from "./records.js";
+import { unknownLine } from "./unknown-line.js";
+
+/** What the readings of one line, dry or wet, came to. */
+export interface LineCalibration {
+  readonly line: string;
+  readonly wet: boolean;
+  /** Equal turns, where they were counted. */
+  readonly turns?: number;
+  readonly purchase: number;
+  /** Readings that were given. */
+  readonly readings: number;
+  /** Pulls that the fit rests on. */
+  readonly pulls: readonly Observation[];
+  readonly leftOut: readonly LeftOut[];
+  /** From the readings alone; absent where they do not settle a ratio. */
+  readonly fit?: MeasuredLaw;
+  /** Whether readings at different loads tell the drag; otherwise the fit takes it as none. */
+  readonly dragSettled: boolean;
+  readonly prior: LawBands;
+  /** Prior and readings together. */
+  readonly posterior: MeasuredLaw;
+  /** Above 1 where the readings scatter more than scale and hand explain: all errors are wider by it [-]. */
+  readonly noiseFactor: number;
+  readonly notes: readonly string[];
+}
+
+/** What is known and assumed besides the readings. */
+export interface CalibrateOptions {
+  /** Bands of ratio and drag of a line before it is measured; by default those of a line that nobody knows. */
+  readonly prior?: (line: string, turns: number | undefined) => LawBands | undefined;
+  /** Scatter of a pull that is read again, over the pull [-]; by default the record. */
+  readonly repeatability?: number;
+}
+
+/** Load over load from which two readings tell ratio and drag apart [-]. */
+const differentLoads = 1.2;
+
+/**
+ * Ratio and drag of every line that was read, from the readings alone and together with what was known before.
+ *
+ *     T_haul = k T + c,   T_ease = (T − c) / k;   k = √(T_haul / T_ease) where there is one pair and no drag
+ *
+ * @param readings  readings of any number of lines; dry and wet are kept apart
+ * @param options  prior bands, repeatability [-]
+ * @returns one calibration a line, in the order in which they first appear; what was left out stands there with row and reason
+ * Valid for a line whose loss is the same both ways: no ratchet that grips, no cleat.
+ * Source: iso-28037 for the weighted fit. Example: calibrate([{ row: 1, line: "lead", load: 100, haul: 110, ease: 91, resolution: 1, wet: false }])[0].pulls.length → 2
+ */
+export function calibrate(readings: readonly Reading[], options: CalibrateOptions = {}): LineCalibration[] {
+  const groups = new Map<string, Reading[]>();
+  for (const reading of readings) {
+    const key = `${reading.wet ? "wet" : "dry"} ${reading.line}`;
+    const group = groups.get(key);
+    if (group) group.push(reading);
+    else groups.set(key, [reading]);
+  }
+  return [...groups.values()].map((group) => calibrateLine(group, options));
+}
+
+function calibrateLine(readings: readonly Reading[], options: CalibrateOptions): LineCalibration {
+  const { line, wet, turns, purchase = 1 } = readings[0]!;
+  const repeatability = options.repeatability ?? calibrationRecords.repeatability.value;
+  const multiple = calibrationRecords.outlierMultiple.value;
+  const prior = options.prior?.(line, turns) ?? unknownLine(turns);
+  const possible = possiblePulls(readings, multiple * repeatability);
+  const withoutDrag = !spread(possible.observations);
+  const agreed = findOutliers({ observations: possible.observations, repeatability, withoutDrag }, multiple);
+  const dragSettled = spread(agreed.kept);
+  const input: LawFitInput = { observations: agreed.kept, repeatability };
+  const fitted = fitLaw({ ...input, withoutDrag: !dragSettled, start: agreed.law });
+  const noiseFactor = fitted === undefined ? 1 : noiseOf(fitted);
+  const widened =
+    fitted && noiseFactor > 1 ? fitLaw({ ...input, withoutDrag: !dragSettled, noiseFactor, start: fitted }) : fitted;
+  const known = priorOf(prior);
+  const joined = agreed.kept.length === 0 ? undefined : fitLaw({ ...input, prior: known, noiseFactor, start: fitted });
+  const posterior = joined ? lawOf(joined) : lawOfPrior(known);
+  const fit = widened && lawOf(widened);
+  return {
+    line,
+    wet,
+    ...(turns !== undefined && { turns }),
+    purchase,
+    readings: readings.length,
+    pulls: agreed.kept,
+    leftOut: [...possible.leftOut, ...agreed.leftOut].sort((one, other) => one.row - other.row),
+    ...(fit && { fit }),
+    dragSettled: dragSettled && fit !== undefined,
+    prior,
+    posterior,
+    noiseFactor,
+    notes: notesOn({ fit, dragSettled, prior, posterior, noiseFactor }),
+  };
+}
+
+/** Whether pulls at clearly different loads are there. */
+function spread(observations: readonly Observation[]): boolean {
+  let [least, most] = [Number.POSITIVE_INFINITY, 0];
+  for (const { tension } of observations) {
+    least = Math.min(least, tension);
+    most = Math.max(most, tension);
+  }
+  return most > differentLoads * least;
+}
+
+/** Factor on all errors: the readings' own scatter, where it is more than chance allows once in twenty. */
+function noiseOf({ sumOfSquares, degreesOfFreedom: n }: { sumOfSquares: number; degreesOfFreedom: number }): number {
+  if (n < 1) return 1;
+  const ninth = 2 / (9 * n);
+  const expectedAtMost = n * (1 - ninth + 1.6449 * Math.sqrt(ninth)) ** 3;
+  return sumOfSquares > expectedAtMost ? Math.sqrt(sumOfSquares / n) : 1;
+}
+
+function notesOn({
+  fit,
+  dragSettled,
+  prior,
+  posterior,
+  noiseFactor,
+}: {
+  readonly fit: MeasuredLaw | undefined;
+  readonly dragSettled: boolean;
+  readonly prior: LawBands;
+  readonly posterior: MeasuredLaw;
+  readonly noiseFactor: number;
+}): string[] {
+  const notes: string[] = [];
+  if (fit === undefined) notes.push("No pull can be used: what was known before is all there is.");
+  else if (!dragSettled)
+    notes.push(
+      "One load alone does not tell drag from ratio: the readings by themselves are taken without drag. Read a second load.",
+    );
+  if (noiseFactor > 1)
+    notes.push(
+      `The readings scatter ${figures(noiseFactor, 2)} times as much as scale and hand explain: all intervals are wider by that.`,
+    );
+  if (fit && dragSettled && fit.drag.low < 0) notes.push("The drag cannot be told from none.");
+  if (fit && fit.ratio.low < 1) notes.push("The ratio cannot be told from that of a line without friction.");
+  const { ratio } = posterior;
+  if (fit && (ratio.low > prior.ratio.high || ratio.high < prior.ratio.low))
+    notes.push(
+      `The line lies outside of what was expected of it, ${figures(prior.ratio.low)} to ${figures(prior.ratio.high)}: look for a twisted line, a seized sheave or a wrong count of turns.`,
+    );
+  return notes;
+}
