@@ -367,6 +367,7 @@ export { meanSpeedBand, type TimeQuestion, type TimeTrial, timeBand, timeVerdict
 // How sure is the answer, and which number matters most?
 
 export { binomialInterval, type ShareInterval } from "./numerics/binomial.js";
+export { type LeastSquares, type LeastSquaresInput, weightedLeastSquares } from "./numerics/least-squares.js";
 export { normalQuantile, normalShare } from "./numerics/normal.js";
 export { bandAt, spreadPoints } from "./numerics/spread-points.js";
 export { type BandSeries, bandSeries } from "./uncertainty/band-series.js";
@@ -391,7 +392,8 @@ export {
   type SensitivityInput,
   sensitivityOf,
 } from "./uncertainty/sensitivity.js";
-// How is one's own boat measured?
+
+// What does my own boat say?
 
 export { type CalibrateOptions, calibrate, type LineCalibration } from "./calibration/calibrate.js";
 export {
@@ -413,7 +415,6 @@ export { calibrationRecords } from "./calibration/records.js";
 export { type TurnShare, turnShare } from "./calibration/turn-share.js";
 export { unknownLine } from "./calibration/unknown-line.js";
 export { type Worksheet, type WorksheetLine, worksheet } from "./calibration/worksheet.js";
-export { type LeastSquares, type LeastSquaresInput, weightedLeastSquares } from "./numerics/least-squares.js";
 
 // Does it agree with what is published?
 
