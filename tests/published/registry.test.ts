@@ -3,13 +3,16 @@ import { publishedChecks } from "../../src/published/registry.js";
 import { type CheckResult, topics } from "../../src/published/row.js";
 import type { Evidence } from "../../src/sources/status.js";
 
-const all = topics.flatMap(publishedChecks);
+/** Some rows fit or sample a thousand times: all are worked out once. */
+const byTopic = new Map(topics.map((topic) => [topic, publishedChecks(topic)]));
+const all = [...byTopic.values()].flat();
+const patience = 60_000;
 const kinds: readonly Evidence[] = ["published", "independent", "exact", "recorded"];
 const share = ({ deviation, allowed }: CheckResult) => Math.abs(deviation) / Math.max(allowed, Number.MIN_VALUE);
 
 describe("values of other people", () => {
   it.each(topics)("of the topic %s are all reproduced within their printed digits", (topic) => {
-    const rows = publishedChecks(topic);
+    const rows = byTopic.get(topic)!;
     const counts = kinds.map((kind) => `${rows.filter(({ evidence }) => evidence === kind).length} ${kind}`).join(", ");
     const printed = rows.filter(({ evidence }) => evidence === "published");
     const [worst] = [...printed].sort((one, other) => share(other) - share(one));
@@ -54,7 +57,11 @@ describe("values of other people", () => {
     expect(differing.length).toBeGreaterThan(0.6 * published.length);
   });
 
-  it("come out the same twice", () => {
-    for (const topic of topics) expect(publishedChecks(topic)).toEqual(publishedChecks(topic));
-  });
+  it(
+    "come out the same twice",
+    () => {
+      for (const topic of topics) expect(publishedChecks(topic)).toEqual(byTopic.get(topic));
+    },
+    patience,
+  );
 });
