@@ -383,6 +383,7 @@ export {
   runOutBand,
   type UncertainLine,
 } from "./uncertainty/line-band.js";
+export { knobsOf, type LineRecords } from "./uncertainty/line-knobs.js";
 export { type HandQuantity, type KnobSensitivity, lineSensitivity } from "./uncertainty/line-sensitivity.js";
 export { printBand } from "./uncertainty/printed-band.js";
 export { sampledBand } from "./uncertainty/sampled-band.js";
