@@ -1,6 +1,6 @@
 import { figures } from "../quantity/print.js";
 import { possiblePulls } from "./impossible.js";
-import { fitLaw, type LawFitInput } from "./law-fit.js";
+import { fitLaw, type LawFit, type LawFitInput } from "./law-fit.js";
 import { type LawBands, lawOf, lawOfPrior, type MeasuredLaw, priorOf } from "./measured-law.js";
 import { findOutliers, type LeftOut } from "./outliers.js";
 import type { Observation, Reading } from "./reading.js";
@@ -74,7 +74,7 @@ function calibrateLine(readings: readonly Reading[], options: CalibrateOptions):
   const agreed = findOutliers({ observations: possible.observations, repeatability, withoutDrag }, multiple);
   const dragSettled = spread(agreed.kept);
   const input: LawFitInput = { observations: agreed.kept, repeatability };
-  const fitted = fitLaw({ ...input, withoutDrag: !dragSettled, start: agreed.law });
+  const fitted = settled(fitLaw({ ...input, withoutDrag: !dragSettled, start: agreed.law }));
   const noiseFactor = fitted === undefined ? 1 : noiseOf(fitted);
   const widened =
     fitted && noiseFactor > 1 ? fitLaw({ ...input, withoutDrag: !dragSettled, noiseFactor, start: fitted }) : fitted;
@@ -97,6 +97,14 @@ function calibrateLine(readings: readonly Reading[], options: CalibrateOptions):
     noiseFactor,
     notes: notesOn({ fit, dragSettled, prior, posterior, noiseFactor }),
   };
+}
+
+/** Largest error of the logarithm of a ratio that is worth a number [-]. */
+const widestError = 1;
+
+/** A fit that says something; nothing where its pulls leave the ratio open. */
+function settled(fit: LawFit | undefined): LawFit | undefined {
+  return fit && Math.sqrt(fit.covariance[0]) < widestError ? fit : undefined;
 }
 
 /** Whether pulls at clearly different loads are there. */
@@ -131,7 +139,7 @@ function notesOn({
   readonly noiseFactor: number;
 }): string[] {
   const notes: string[] = [];
-  if (fit === undefined) notes.push("No pull can be used: what was known before is all there is.");
+  if (fit === undefined) notes.push("The pulls alone do not settle a ratio: what was known before counts for most.");
   else if (!dragSettled)
     notes.push(
       "One load alone does not tell drag from ratio: the readings by themselves are taken without drag. Read a second load.",
