@@ -1,3 +1,4 @@
+import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
 import { possiblePulls } from "./impossible.js";
 import { fitLaw, type LawFit, type LawFitInput } from "./law-fit.js";
@@ -48,7 +49,7 @@ const differentLoads = 1.2;
  *     T_haul = k T + c,   T_ease = (T − c) / k;   k = √(T_haul / T_ease) where there is one pair and no drag
  *
  * @param readings  readings of any number of lines; dry and wet are kept apart
- * @param options  prior bands, repeatability [-]
+ * @param options  prior bands, repeatability [-], 0.001 to 0.5
  * @returns one calibration a line, in the order in which they first appear; what was left out stands there with row and reason
  * Valid for a line whose loss is the same both ways: no ratchet that grips, no cleat.
  * Source: iso-28037 for the weighted fit. Example: calibrate([{ row: 1, line: "lead", load: 100, haul: 110, ease: 91, resolution: 1, wet: false }])[0].pulls.length → 2
@@ -66,7 +67,7 @@ export function calibrate(readings: readonly Reading[], options: CalibrateOption
 
 function calibrateLine(readings: readonly Reading[], options: CalibrateOptions): LineCalibration {
   const { line, wet, turns, purchase = 1 } = readings[0]!;
-  const repeatability = options.repeatability ?? calibrationRecords.repeatability.value;
+  const repeatability = within("share", options.repeatability ?? calibrationRecords.repeatability.value, 0.001, 0.5);
   const multiple = calibrationRecords.outlierMultiple.value;
   const prior = options.prior?.(line, turns) ?? unknownLine(turns);
   const possible = possiblePulls(readings, multiple * repeatability);
