@@ -1,6 +1,7 @@
+import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
 import { possiblePulls } from "./impossible.js";
-import { fitLaw, type LawFitInput } from "./law-fit.js";
+import { fitLaw, type LawFit, type LawFitInput } from "./law-fit.js";
 import { type LawBands, lawOf, lawOfPrior, type MeasuredLaw, priorOf } from "./measured-law.js";
 import { findOutliers, type LeftOut } from "./outliers.js";
 import type { Observation, Reading } from "./reading.js";
@@ -48,7 +49,7 @@ const differentLoads = 1.2;
  *     T_haul = k T + c,   T_ease = (T − c) / k;   k = √(T_haul / T_ease) where there is one pair and no drag
  *
  * @param readings  readings of any number of lines; dry and wet are kept apart
- * @param options  prior bands, repeatability [-]
+ * @param options  prior bands, repeatability [-], 0.001 to 0.5
  * @returns one calibration a line, in the order in which they first appear; what was left out stands there with row and reason
  * Valid for a line whose loss is the same both ways: no ratchet that grips, no cleat.
  * Source: iso-28037 for the weighted fit. Example: calibrate([{ row: 1, line: "lead", load: 100, haul: 110, ease: 91, resolution: 1, wet: false }])[0].pulls.length → 2
@@ -66,7 +67,7 @@ export function calibrate(readings: readonly Reading[], options: CalibrateOption
 
 function calibrateLine(readings: readonly Reading[], options: CalibrateOptions): LineCalibration {
   const { line, wet, turns, purchase = 1 } = readings[0]!;
-  const repeatability = options.repeatability ?? calibrationRecords.repeatability.value;
+  const repeatability = within("share", options.repeatability ?? calibrationRecords.repeatability.value, 0.001, 0.5);
   const multiple = calibrationRecords.outlierMultiple.value;
   const prior = options.prior?.(line, turns) ?? unknownLine(turns);
   const possible = possiblePulls(readings, multiple * repeatability);
@@ -74,7 +75,7 @@ function calibrateLine(readings: readonly Reading[], options: CalibrateOptions):
   const agreed = findOutliers({ observations: possible.observations, repeatability, withoutDrag }, multiple);
   const dragSettled = spread(agreed.kept);
   const input: LawFitInput = { observations: agreed.kept, repeatability };
-  const fitted = fitLaw({ ...input, withoutDrag: !dragSettled, start: agreed.law });
+  const fitted = settled(fitLaw({ ...input, withoutDrag: !dragSettled, start: agreed.law }));
   const noiseFactor = fitted === undefined ? 1 : noiseOf(fitted);
   const widened =
     fitted && noiseFactor > 1 ? fitLaw({ ...input, withoutDrag: !dragSettled, noiseFactor, start: fitted }) : fitted;
@@ -97,6 +98,14 @@ function calibrateLine(readings: readonly Reading[], options: CalibrateOptions):
     noiseFactor,
     notes: notesOn({ fit, dragSettled, prior, posterior, noiseFactor }),
   };
+}
+
+/** Largest error of the logarithm of a ratio that is worth a number [-]. */
+const widestError = 1;
+
+/** A fit that says something; nothing where its pulls leave the ratio open. */
+function settled(fit: LawFit | undefined): LawFit | undefined {
+  return fit && Math.sqrt(fit.covariance[0]) < widestError ? fit : undefined;
 }
 
 /** Whether pulls at clearly different loads are there. */
@@ -131,7 +140,7 @@ function notesOn({
   readonly noiseFactor: number;
 }): string[] {
   const notes: string[] = [];
-  if (fit === undefined) notes.push("No pull can be used: what was known before is all there is.");
+  if (fit === undefined) notes.push("The pulls alone do not settle a ratio: what was known before counts for most.");
   else if (!dragSettled)
     notes.push(
       "One load alone does not tell drag from ratio: the readings by themselves are taken without drag. Read a second load.",

@@ -2,6 +2,9 @@ import { CsvError, parse } from "csv-parse/sync";
 import { quoted, ReadingError } from "./reading-error.js";
 import { emptyFile, mostReadings, type TextRow, type TextTable, tooMany } from "./table-text.js";
 
+/** Records that are read at most: every reading, and remarks and empty rows between them. */
+const mostRecords = mostReadings + 10_000;
+
 const lineEnds = ["\r\n", "\n", "\r"];
 
 /** Sign that separates the columns: the one that the first row with content has most of. */
@@ -25,7 +28,9 @@ export function csvTable(text: string): TextTable {
   const blank = (cells: readonly string[]) => cells.every((cell) => cell === "");
   const rows: TextRow[] = [];
   let row = 1;
-  for (const cells of recordsOf(text, delimiter)) {
+  const records = recordsOf(text, delimiter);
+  if (records.length === mostRecords) throw tooMany(mostRecords);
+  for (const cells of records) {
     if (!remark(cells) && !blank(cells)) {
       if (rows.length > mostReadings) throw tooMany(row);
       rows.push({ row, cells });
@@ -48,6 +53,7 @@ function recordsOf(text: string, delimiter: string): string[][] {
       relax_quotes: true,
       trim: true,
       skip_empty_lines: false,
+      to: mostRecords,
     });
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;

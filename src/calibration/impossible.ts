@@ -1,6 +1,7 @@
 import { figures } from "../quantity/print.js";
 import type { LeftOut } from "./outliers.js";
 import type { Observation, Reading } from "./reading.js";
+import { calibrationRecords } from "./records.js";
 
 /** Pulls that can be, and readings that cannot. */
 export interface Possible {
@@ -21,8 +22,13 @@ function wrongWith({ load, haul, ease }: Reading): string | undefined {
 /** Why one pull cannot be, beyond the error of the scale; nothing when it can. */
 function wrongPull({ way, tension, force, resolution }: Observation, slack: number): string | undefined {
   if (force < 0) return `a pull of ${newtons(force)}: a rope does not push`;
-  if (way === "easing" && force === 0)
-    return "no pull left while easing: the line did not go out by itself, which bounds its loss and does not measure it";
+  if (way === "easing" && force < resolution)
+    return `${force === 0 ? "no pull" : "less than a step of the scale"} left while easing: the line hardly goes out by itself, which bounds its loss and does not measure it`;
+  if (tension < resolution)
+    return `a load of ${newtons(tension)}, less than a step of the scale: it tells nothing. Hang more, or use a finer scale`;
+  const largest = calibrationRecords.largestRatio.value;
+  if (Math.max(force / tension, tension / force) > largest)
+    return `a pull of ${newtons(force)} for a load of ${newtons(tension)}: more than ${figures(largest)} times apart. Look at the units`;
   const most = slack * tension + resolution;
   if (way === "hauling" && force < tension - most)
     return `hauled with ${newtons(force)} where a line without friction needs ${newtons(tension)}: the ratio would be below 1`;

@@ -20,6 +20,15 @@ export const calibrationRecords = {
     status: "common practice",
     place: "between three and five standard deviations; four leaves out one good pull in sixteen thousand",
   }),
+  /** Pull over load, or load over pull, beyond which a reading is taken for a slip of unit or pen. */
+  largestRatio: coefficient({
+    value: 50,
+    unit: "1",
+    low: 20,
+    high: 200,
+    status: "from memory",
+    place: "a line that multiplies its load more than this is made fast, not led; nobody looked it up",
+  }),
   /** Tension ratio of one turn of a line that nobody knows. */
   turnRatio: coefficient({
     value: 1.09,

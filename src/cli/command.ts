@@ -109,9 +109,14 @@ export async function readCommand(args: readonly string[], version: string): Pro
         verb
           .usage("$0 fit <file>\n\nReads a CSV or YAML file of pulls and prints ratio and drag of each line.")
           .positional("file", { type: "string", demandOption: true, describe: "Readings: .csv, .yaml or .yml" })
+          .option("scatter", {
+            type: "number",
+            describe: "Scatter of a pull that you read again, in percent (2 when left out)",
+            requiresArg: true,
+          })
           .example("$0 fit readings.csv", "Ratio, drag, what was left out, what to read next"),
-      ({ file }) => {
-        command = { verb: "fit", options: { file } };
+      ({ file, scatter }) => {
+        command = { verb: "fit", options: { file, scatter } };
       },
     )
     .command("kernel", "Look after the kernel that runs the notebooks", (verb) =>

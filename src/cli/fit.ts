@@ -14,6 +14,8 @@ import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 /** What `haulbook fit` was asked. */
 export interface FitOptions {
   readonly file: string;
+  /** Scatter of a pull that is read again [%]; as remembered when left out. */
+  readonly scatter?: number | undefined;
 }
 
 const mostNamed = 20;
@@ -62,7 +64,7 @@ function listed(lines: readonly string[]): string {
 
 /** `haulbook fit`: prints what readings say of each line, what was left out and why, and what to read next. */
 export async function fitReadings(
-  { file }: FitOptions,
+  { file, scatter }: FitOptions,
   { currentFolder, disk, err, out }: Pick<Surroundings, "currentFolder" | "disk" | "err" | "out">,
 ): Promise<ExitCode> {
   const path = resolve(currentFolder, file);
@@ -80,7 +82,8 @@ export async function fitReadings(
     err(listed(refusals.map(({ message }) => message)));
     return exitCodes.failed;
   }
-  const calibrations = calibrate(readings);
+  const repeatability = scatter === undefined ? {} : { repeatability: scatter / 100 };
+  const calibrations = calibrate(readings, repeatability);
   const titles = ["line", "from", "pulls", "ratio k", "95 %", "drag c [N]", "95 %", "correlation"];
   const numeric = [false, false, true, true, false, true, false, true];
   out(`${aligned([titles, ...calibrations.flatMap(rowsOf)], numeric)}\n`);
@@ -88,7 +91,7 @@ export async function fitReadings(
   if (leftOut.length > 0) out(`\nLeft out of the fit:\n${listed(leftOut)}`);
   const notes = calibrations.flatMap(({ line, notes }) => notes.map((note) => `${line}: ${note}`));
   if (notes.length > 0) out(`\nTo know:\n${listed(notes)}`);
-  const [next] = nextMeasurements(calibrations);
+  const [next] = nextMeasurements(calibrations, repeatability);
   if (next) out(`\nNext measurement: ${nextWords(next)}\n`);
   return exitCodes.done;
 }

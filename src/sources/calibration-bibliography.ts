@@ -14,7 +14,7 @@ export const calibrationBibliography = {
     title:
       "Statistical Reference Datasets, linear regression: Norris, Pontius, NoInt1 (as repeated in a statistics program's certification and open test files)",
     author: "NIST",
-    address: "https://www.stata.com/support/cert/nist9/regression/norris.do",
+    address: "https://www.itl.nist.gov/div898/strd/lls/data/LINKS/DATA/Norris.dat",
     seen: "read on a secondary page",
   },
 } as const satisfies Record<string, Source>;

@@ -202,7 +202,10 @@ describe("what cannot be, or does not agree", () => {
     ["a haul below the load", { ...sheet, row: 9, load: 100, haul: 70, ease: 65 }, "hauling", "below 1"],
     ["an ease above the load", { ...sheet, row: 9, load: 100, ease: 120 }, "easing", "below 1"],
     ["a pull below nothing", { ...sheet, row: 9, load: 100, ease: -3 }, "easing", "does not push"],
-    ["no pull left", { ...sheet, row: 9, load: 100, ease: 0 }, "easing", "did not go out"],
+    ["no pull left", { ...sheet, row: 9, load: 100, ease: 0 }, "easing", "hardly goes out"],
+    ["hardly a pull left", { ...sheet, row: 9, load: 100, ease: 0.4 }, "easing", "step of the scale"],
+    ["a wrong unit", { ...sheet, row: 9, load: 100, haul: 12_000 }, "hauling", "Look at the units"],
+    ["hardly a load", { ...sheet, row: 9, load: 0.4, haul: 1 }, "hauling", "tells nothing"],
     ["a slip of the pen", { ...sheet, row: 9, load: 100, haul: 172 }, "hauling", "expected scatter away"],
   ] as const)("%s is named with row and reason, and changes nothing", (_, wrong, pull, reason) => {
     const { fit, leftOut } = only([...good, wrong]);
@@ -312,6 +315,46 @@ describe("hand force of a measured line", () => {
     const { low, value } = expectedHandForce(only([pair(1, 100, 1.2, 5)]).posterior, { load: 1, way: "easing" });
     expect(low).toBe(0);
     expect(value).toBeGreaterThanOrEqual(0);
+  });
+});
+
+describe("any readings at all", () => {
+  it("give finite numbers, keep or name every pull, and never throw", () => {
+    const force = fc.oneof(evenly(-20, 400), fc.constantFrom(0, 1e-9, 1e6, 100));
+    const one = fc.record({
+      load: force,
+      haul: fc.option(force, { nil: undefined }),
+      ease: fc.option(force, { nil: undefined }),
+      resolution: evenly(0.01, 20),
+    });
+    fc.assert(
+      fc.property(fc.array(one, { minLength: 1, maxLength: 9 }), (several) => {
+        const readings = several.map(({ haul, ease, ...rest }, index) => ({
+          ...sheet,
+          ...rest,
+          row: index + 1,
+          ...(haul !== undefined && { haul }),
+          ...(ease !== undefined && { ease }),
+        }));
+        const { posterior, fit, pulls, leftOut } = only(readings);
+        for (const law of [posterior, ...(fit ? [fit] : [])])
+          for (const number of [law.ratio.low, law.ratio.high, law.drag.low, law.drag.high, law.correlation])
+            expect(Number.isFinite(number)).toBe(true);
+        expect(Math.abs(posterior.correlation)).toBeLessThanOrEqual(1 + 1e-9);
+        for (const { row, haul, ease } of readings) {
+          for (const [way, read] of [
+            ["hauling", haul],
+            ["easing", ease],
+          ] as const) {
+            if (read === undefined) continue;
+            const kept = pulls.some((pull) => pull.row === row && pull.way === way);
+            const named = leftOut.some((left) => left.row === row && (left.pull === way || left.pull === "both"));
+            expect(kept).not.toBe(named);
+          }
+        }
+      }),
+      { seed: 7, numRuns: 400 },
+    );
   });
 });
 

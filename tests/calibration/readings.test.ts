@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ReadingError } from "../../src/calibration/reading-error.js";
 import { readReadings } from "../../src/calibration/readings.js";
@@ -211,6 +212,75 @@ describe("a YAML list", () => {
 
   it("is refused when it is very long", () => {
     expect(thrown(`# ${"x".repeat(2_000_000)}`, "yaml").message).toContain("Write a large log as CSV");
+  });
+});
+
+describe("any text at all", () => {
+  const pieces = fc.constantFrom(
+    ...[
+      "line",
+      "load [N]",
+      "haul",
+      "ease [kgf]",
+      "resolution",
+      "wet",
+      "12",
+      "3,5",
+      "1.250",
+      "-",
+      "=1+1",
+      "N",
+      "kg",
+      ",",
+      ";",
+      "\t",
+      "\n",
+      "\r\n",
+      '"',
+      "#",
+      ": ",
+      "- ",
+      "&a",
+      "*a",
+      "{",
+      "[",
+      "\ufeff",
+      "__proto__",
+    ],
+  );
+  it.each(["csv", "yaml"] as const)("is read or refused as %s, and nothing else", (format) => {
+    fc.assert(
+      fc.property(fc.array(fc.oneof(pieces, fc.string({ maxLength: 6 })), { maxLength: 40 }), (parts) => {
+        try {
+          const { readings, refusals } = readReadings(parts.join(""), format);
+          expect(readings.length + refusals.length).toBeGreaterThan(0);
+        } catch (error) {
+          expect(error).toBeInstanceOf(ReadingError);
+        }
+      }),
+      { seed: 7, numRuns: 1500 },
+    );
+  });
+
+  it("below a good head gives readings with finite forces, or refusals of their rows", () => {
+    const cell = fc.oneof(
+      pieces.filter((piece) => !/["\r\n]/u.test(piece)),
+      fc.integer({ min: -500, max: 500 }).map(String),
+    );
+    fc.assert(
+      fc.property(fc.array(fc.array(cell, { minLength: 5, maxLength: 7 }), { minLength: 1, maxLength: 8 }), (rows) => {
+        try {
+          const { readings } = readReadings(
+            [head.replaceAll(",", ";"), ...rows.map((row) => row.join(";"))].join("\n"),
+          );
+          for (const { load, haul, ease } of readings)
+            for (const force of [load, haul ?? 0, ease ?? 0]) expect(Number.isFinite(force)).toBe(true);
+        } catch (error) {
+          expect(error).toBeInstanceOf(ReadingError);
+        }
+      }),
+      { seed: 7, numRuns: 500 },
+    );
   });
 });
 

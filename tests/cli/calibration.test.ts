@@ -60,6 +60,18 @@ describe("haulbook fit", () => {
     expect(out).toContain("sheet");
   });
 
+  it("gives wider intervals for a hand that scatters more, and refuses one that cannot be", async () => {
+    const intervalOf = async (scatter?: number) => {
+      const { disk, said, surroundings } = world();
+      disk.texts.set("/boat/r.csv", `${head}\nsheet,50,65,38,1,no,\nsheet,200,252,158,1,no,\n`);
+      await fitReadings({ file: "r.csv", scatter }, surroundings);
+      const [, low = "", high = ""] = /readings alone +4 +\S+ +(\S+) to (\S+)/u.exec(said.out) ?? [];
+      return Number(high) - Number(low);
+    };
+    expect((await intervalOf(5)) / (await intervalOf())).toBeGreaterThan(1.8);
+    for (const wrong of [0, -1, 80, Number.NaN]) await expect(intervalOf(wrong)).rejects.toThrow("share");
+  });
+
   it("shows a formula as text", async () => {
     const { code, out } = await fitOf(`${head}\n=1+1,100,127,78,1,no,\n`);
     expect(code).toBe(0);
@@ -110,6 +122,10 @@ describe("the command line", () => {
       options: { lines: ["mainsheet"], output: "worksheet.html" },
     });
     expect(await readCommand(["fit", "r.csv"], "1")).toEqual({ verb: "fit", options: { file: "r.csv" } });
+    expect(await readCommand(["fit", "r.csv", "--scatter", "5"], "1")).toEqual({
+      verb: "fit",
+      options: { file: "r.csv", scatter: 5 },
+    });
   });
 
   it.each([[["fit"]], [["fit", "a", "b"]], [["worksheet", "--over"]]])("refuses %j", async (args) => {
