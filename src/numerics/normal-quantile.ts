@@ -13,12 +13,24 @@ export const ninetyFifth = 1.6448536269514722;
  * Example: normalQuantile(0.95) → 1.6449
  */
 export function normalQuantile(p: number): number {
-  if (!(p > 0 && p < 1)) return Number.NaN;
   if (p > 0.5) return -normalQuantile(1 - p);
-  const start = p < 0.02425 ? tail(Math.sqrt(-2 * Math.log(p))) : centre(p - 0.5);
+  const start = normalDeviate(p);
   const excess = erfc(-start / Math.SQRT2) / 2 - p;
   const step = excess * Math.sqrt(2 * Math.PI) * Math.exp((start * start) / 2);
   return start - step / (1 + (start * step) / 2);
+}
+
+/**
+ * The same to nine digits and several times as fast: for samples.
+ *
+ * @param p  probability [-], above 0 and below 1
+ * @returns z [standard deviations], within 1.2e-9 of itself; NaN outside
+ * Example: normalDeviate(0.05) → -1.6449
+ */
+export function normalDeviate(p: number): number {
+  if (!(p > 0 && p < 1)) return Number.NaN;
+  if (p < 0.02425) return tail(Math.sqrt(-2 * Math.log(p)));
+  return p > 0.97575 ? -tail(Math.sqrt(-2 * Math.log1p(-p))) : centre(p - 0.5);
 }
 
 function tail(q: number): number {

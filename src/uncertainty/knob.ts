@@ -1,4 +1,4 @@
-import { normalQuantile } from "../numerics/normal-quantile.js";
+import { normalDeviate } from "../numerics/normal-quantile.js";
 import { mostDimensions, sobolPoints } from "../numerics/sobol-sequence.js";
 import { ValueError } from "../quantity/errors.js";
 import { type FactorName, factorNames } from "../reeving/scaled.js";
@@ -82,7 +82,7 @@ export function factorsOf(knobs: readonly Knob[], columns: readonly Float64Array
     const draw = drawer(record, { minimum: 0, ...bounds });
     const known = factors[turns];
     const factor = known ?? new Float64Array(points.length).fill(1);
-    for (let i = 0; i < points.length; i++) factor[i]! *= draw(normalQuantile(points[i]!)) / record.value;
+    for (let i = 0; i < points.length; i++) factor[i]! *= draw(normalDeviate(points[i]!)) / record.value;
     factors[turns] = factor;
   });
   return factors;

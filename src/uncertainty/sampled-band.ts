@@ -1,4 +1,4 @@
-import { normalQuantile } from "../numerics/normal-quantile.js";
+import { normalDeviate } from "../numerics/normal-quantile.js";
 import { quantilesInPlace } from "../numerics/order-statistics.js";
 import { sobolPoints } from "../numerics/sobol-sequence.js";
 import { ValueError } from "../quantity/errors.js";
@@ -39,7 +39,7 @@ export function sampledBand<Name extends string>(
   const results = new Float64Array(samples);
   const values = {} as Record<Name, number>;
   for (let i = 0; i < samples; i++) {
-    for (let j = 0; j < names.length; j++) values[names[j]!] = draws[j]!(normalQuantile(columns[j]![i]!));
+    for (let j = 0; j < names.length; j++) values[names[j]!] = draws[j]!(normalDeviate(columns[j]![i]!));
     results[i] = model(values);
     if (!Number.isFinite(results[i]!)) throw notFinite(results[i]!, values);
   }

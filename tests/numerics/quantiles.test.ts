@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { binomialInterval } from "../../src/numerics/binomial.js";
 import { erfc } from "../../src/numerics/error-function.js";
-import { ninetyFifth, normalQuantile } from "../../src/numerics/normal-quantile.js";
+import { ninetyFifth, normalDeviate, normalQuantile } from "../../src/numerics/normal-quantile.js";
 import { quantilesInPlace } from "../../src/numerics/order-statistics.js";
 import { ValueError } from "../../src/quantity/errors.js";
 import { evenly } from "./evenly.js";
@@ -24,6 +24,16 @@ describe("normal quantile", () => {
     expect(normalQuantile(0.975)).toBeCloseTo(1.959963984540054, 12);
     expect(normalQuantile(0.95)).toBeCloseTo(ninetyFifth, 12);
     expect(normalQuantile(0.25)).toBe(-normalQuantile(0.75));
+  });
+
+  it("has a quick form that agrees to nine digits", () => {
+    fc.assert(
+      fc.property(evenly(0.0001, 0.9999), (p) => {
+        const z = normalQuantile(p);
+        expect(Math.abs(normalDeviate(p) - z)).toBeLessThan(2e-9 * Math.max(1, Math.abs(z)));
+      }),
+      seed,
+    );
   });
 
   it("is no number at and beyond the ends", () => {
