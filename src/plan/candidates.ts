@@ -33,7 +33,8 @@ export function candidatesOf({ lines, limits }: PlannedBoat, wanted: readonly To
   });
 }
 
-function countsOfOption(line: PlanLine, option: PlanOption): Record<TotalName, number> {
+/** What an option adds to every total, in whole counts. */
+export function countsOfOption(line: PlanLine, option: PlanOption): Record<TotalName, number> {
   const entries = totalNames.map((name) => [name, countOf(name, line, option)] as const);
   return Object.fromEntries(entries) as Record<TotalName, number>;
 }

@@ -74,7 +74,10 @@ function refuseNumber(quantity: string, value: number, allowed: string): never {
 }
 
 function checkLimit(limit: PlanLimit, { lines }: PlannedBoat): void {
-  if (limit.kind === "measure") return checkMeasure(limit, lines);
+  if (limit.kind === "measure") {
+    checkMeasure(limit, lines);
+    return;
+  }
   if (!Object.hasOwn(totals, limit.total))
     refuseLimit(`limit on the total "${limit.total}"`, "no such total", totalNames.join(", "));
   checkNumber(`limit on ${totals[limit.total].words}`, limit.atMost);
@@ -82,9 +85,9 @@ function checkLimit(limit: PlanLimit, { lines }: PlannedBoat): void {
 
 function checkMeasure(limit: MeasureLimit, lines: readonly PlanLine[]): void {
   const { measure, bound } = limit;
-  const line = lines.find(({ name }) => name === limit.line);
   const what = `limit on ${measure} of the line "${limit.line}"`;
-  if (!line) return refuseLimit(what, "no such line", lines.map(({ name }) => name).join(", "));
+  const names = lines.map(({ name }) => name);
+  const line = lines.find(({ name }) => name === limit.line) ?? refuseLimit(what, "no such line", names.join(", "));
   const without = line.options.find(({ measures }) => !Object.hasOwn(measures, measure));
   if (without) {
     const known = Object.keys(without.measures).join(", ") || "none";

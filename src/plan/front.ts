@@ -1,4 +1,4 @@
-import { type Candidate, candidatesOf, type Caps, capsOf } from "./candidates.js";
+import { type Candidate, type Caps, candidatesOf, capsOf } from "./candidates.js";
 import { checkedBoat } from "./checked-boat.js";
 import { type Goal, type Optimum, optimumUnder, usualGoal } from "./optimum.js";
 import type { PlannedBoat } from "./planned-boat.js";

@@ -10,7 +10,7 @@ export function meets(option: PlanOption, { measure, sense, bound }: MeasureLimi
 
 /** A bound with its unit. */
 export function printBound({ unit }: MeasureLimit, bound: number): string {
-  return unit === undefined || unit === "1" ? figures(bound, 4) : `${figures(bound, 4)} ${unit}`;
+  return unit === undefined || unit === "1" ? figures(bound, 6) : `${figures(bound, 6)} ${unit}`;
 }
 
 /**
@@ -21,7 +21,8 @@ export function printBound({ unit }: MeasureLimit, bound: number): string {
  * Example: limitWords({ kind: "total", total: "dry", atMost: 0.9 }) → "dry mass at most 900 g"
  */
 export function limitWords(limit: PlanLimit): string {
-  if (limit.kind === "total") return `${totalOf(limit.total).words} at most ${printTotal(limit.total, limit.atMost)}`;
+  if (limit.kind === "total")
+    return `${totalOf(limit.total).words} at most ${printTotal(limit.total, limit.atMost, 6)}`;
   return `${limit.line}: ${limit.measure} ${limit.sense} ${printBound(limit, limit.bound)}`;
 }
 

@@ -65,6 +65,10 @@ async function load(presolve: boolean): Promise<Solver> {
         model.options.set({
           output_flag: false,
           presolve: presolve ? "choose" : "off",
+          // Aids for large programs; here they cost more time than they save.
+          mip_detect_symmetry: false,
+          mip_allow_restart: false,
+          mip_heuristic_run_feasibility_jump: false,
           mip_rel_gap: 0,
           mip_abs_gap: halfCount / scaleOf(program.costs),
         });

@@ -58,6 +58,19 @@ export function fromCounts(name: TotalName, counts: number): number {
   return counts / Math.round(1 / totalOf(name).count);
 }
 
+/** First less second, exact in whole counts, in the unit of the total. */
+export function lessBy(name: TotalName, first: number, second: number): number {
+  const { count } = totalOf(name);
+  return fromCounts(name, Math.round(first / count) - Math.round(second / count));
+}
+
+/** The next larger number that prints short: whole grams, ten cents, tenths of a newton. */
+export function roundedUp(name: TotalName, value: number): number {
+  const { step } = totalOf(name);
+  const whole = name === "splices" ? step : step / 10;
+  return whole >= 1 ? Math.ceil(value / whole - 1e-9) * whole : Math.ceil(value / whole - 1e-9) / Math.round(1 / whole);
+}
+
 /** Total of a choice in whole counts. */
 export function countsOf(name: TotalName, choice: readonly Chosen[]): number {
   const counts = choice.map(({ line, option }) => countOf(name, line, option));
@@ -83,12 +96,13 @@ export function totalsOf(choice: readonly Chosen[]): Totals {
  *
  * @param name  of the total
  * @param value  in the unit of the total [kg, cent, N, -, min]
+ * @param digits  significant figures [-], by default 3
  * @returns text such as `140 g`, `12.5 euros`, `86 N`
  * Example: printTotal("dry", 0.14) → "140 g"
  */
-export function printTotal(name: TotalName, value: number): string {
-  const { unit, words } = totalOf(name);
-  if (unit === "kg") return Math.abs(value) < 1 ? `${figures(1000 * value)} g` : `${figures(value, 4)} kg`;
-  if (unit === "cent") return `${figures(value / 100, 5)} euros`;
-  return unit === "" ? `${figures(value)} ${words}` : `${figures(value)} ${unit}`;
+export function printTotal(name: TotalName, value: number, digits = 3): string {
+  const { unit } = totalOf(name);
+  if (unit === "kg") return Math.abs(value) < 1 ? `${figures(1000 * value, digits)} g` : `${figures(value, digits)} kg`;
+  if (unit === "cent") return `${figures(value / 100, digits)} euros`;
+  return unit === "" ? figures(value, digits) : `${figures(value, digits)} ${unit}`;
 }
