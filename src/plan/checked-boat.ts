@@ -61,8 +61,8 @@ function checkOption(option: PlanOption, where: string): void {
   for (const [name, value] of Object.entries(numbers)) checkNumber(`${name} of ${where}`, value);
   for (const { rope, length } of option.pieces) checkNumber(`length of ${rope} of ${where}`, length);
   for (const { part, count } of option.parts) checkNumber(`count of ${part} of ${where}`, count);
-  for (const [name, value] of Object.entries({ ...option.measures, ...option.measuresRobust }))
-    if (Number.isNaN(value)) refuseNumber(`${name} of ${where}`, value, "a number");
+  const measures = [option.measures, option.measuresRobust ?? {}].flatMap((one) => Object.entries(one));
+  for (const [name, value] of measures) if (Number.isNaN(value)) refuseNumber(`${name} of ${where}`, value, "a number");
 }
 
 function checkNumber(quantity: string, value: number): void {

@@ -58,7 +58,7 @@ function priceWords(limit: PlanLimit, total: TotalName, saved: number, step: Lim
 }
 
 const boundOf = (limit: PlanLimit) =>
-  limit.kind === "total" ? printTotal(limit.total, limit.atMost) : printBound(limit, limit.bound);
+  limit.kind === "total" ? printTotal(limit.total, limit.atMost, 6) : printBound(limit, limit.bound);
 
 /** The limit a step looser. */
 function loosened(limit: PlanLimit, boat: PlannedBoat): PlanLimit | undefined {

@@ -94,7 +94,8 @@ function modelOf({ costs, rows, free }: Program, infinity: number) {
   const scales = rows.map(({ values }) => scaleOf(values));
   const scale = scaleOf(costs);
   const whole = costs.length - free;
-  const starts = rows.reduce<number[]>((ends, { columns }) => [...ends, ends.at(-1)! + columns.length], [0]);
+  const starts = [0];
+  for (const { columns } of rows) starts.push(starts.at(-1)! + columns.length);
   const bounds = (end: "lower" | "upper") => rows.map((row, index) => row[end] / scales[index]!);
   return {
     numCols: costs.length,
