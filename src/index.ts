@@ -417,6 +417,39 @@ export { type TurnShare, turnShare } from "./calibration/turn-share.js";
 export { unknownLine } from "./calibration/unknown-line.js";
 export { type Worksheet, type WorksheetLine, worksheet } from "./calibration/worksheet.js";
 
+// Which ropes and blocks should it carry?
+
+export type { Catalogue, CatalogueBlock, CatalogueRope, CatalogueTaper } from "./plan/catalogue.js";
+export { type BeforeAfter, beforeAfter, choiceFrom, type LineChange } from "./plan/choice.js";
+export { type Conflict, smallestConflict } from "./plan/conflict.js";
+export { listCsv } from "./plan/csv.js";
+export { type CutList, cutList, type LineCut, type RopeCut } from "./plan/cut-list.js";
+export { type Front, front } from "./plan/front.js";
+export { limitWords } from "./plan/limit.js";
+export { type LimitPrice, limitPrices } from "./plan/limit-price.js";
+export { type LeftOut, optionsOf, type PlanJob } from "./plan/line-options.js";
+export { changeRows, cutRows, massRows, type PlanList, shoppingRows } from "./plan/list.js";
+export { type MassBudget, type MassShare, massBudget } from "./plan/mass-budget.js";
+export { type Goal, type Optimum, optimum, type Proof } from "./plan/optimum.js";
+export { PlanError } from "./plan/plan-error.js";
+export { type PlanResults, planJson } from "./plan/plan-json.js";
+export type {
+  Chosen,
+  MeasureLimit,
+  Part,
+  Piece,
+  PlanLimit,
+  PlanLine,
+  PlannedBoat,
+  PlanOption,
+  TotalLimit,
+} from "./plan/planned-boat.js";
+export { type Gain, type Priority, priorities } from "./plan/priorities.js";
+export { robustBoat } from "./plan/robust.js";
+export { type PartPurchase, type RopePurchase, type ShoppingList, shoppingList } from "./plan/shopping-list.js";
+export { loadSolver, type Solver } from "./plan/solver.js";
+export { printTotal, type TotalName, type Totals, totalsOf } from "./plan/total.js";
+
 // Does it agree with what is published?
 
 export { type MeasuredSet, measuredSets } from "./published/band-sets.js";

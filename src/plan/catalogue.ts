@@ -1,0 +1,52 @@
+import type { Bearing } from "../materials/bearings.js";
+import type { StiffnessLaw } from "../materials/stiffness.js";
+import type { RopeMake } from "../rope/make.js";
+import type { Band } from "../sources/band.js";
+
+/** A rope that can be had. */
+export interface CatalogueRope {
+  readonly id: string;
+  readonly words: string;
+  readonly make: RopeMake;
+  readonly stiffness: StiffnessLaw;
+  /** [cent] */
+  readonly pricePerMetre: number;
+  /** Ways to make its running part thin. */
+  readonly tapers?: readonly CatalogueTaper[];
+}
+
+/** A thin running part: the stripped core of the same rope, or a thinner line spliced on. */
+export interface CatalogueTaper {
+  readonly id: string;
+  readonly words: string;
+  readonly join: "strip" | "splice";
+  readonly make: RopeMake;
+  readonly stiffness: StiffnessLaw;
+  /** [cent]; 0 for the core of the same rope. */
+  readonly pricePerMetre: number;
+}
+
+/** A block that can be had. */
+export interface CatalogueBlock {
+  readonly id: string;
+  readonly words: string;
+  /** Bottom of the groove [m]. */
+  readonly sheaveDiameter: number;
+  /** [m] */
+  readonly grooveWidth: number;
+  /** [kg] */
+  readonly mass: number;
+  /** [cent] */
+  readonly price: number;
+  /** [N] */
+  readonly workingLoad: number;
+  readonly bearing: Bearing;
+  /** Pull that starts the unloaded sheave [N]. */
+  readonly drag: Band;
+}
+
+/** Ropes and blocks that a boat may choose from. */
+export interface Catalogue {
+  readonly ropes: readonly CatalogueRope[];
+  readonly blocks: readonly CatalogueBlock[];
+}

@@ -1,0 +1,44 @@
+import { figures } from "../quantity/print.js";
+import type { MeasureLimit, PlanLimit, PlanLine, PlanOption } from "./planned-boat.js";
+import { countOf, countsWithin, printTotal, type TotalName, totalOf } from "./total.js";
+
+/** Whether an option meets a limit on a measure of its line. */
+export function meets(option: PlanOption, { measure, sense, bound }: MeasureLimit): boolean {
+  const value = option.measures[measure]!;
+  return sense === "at most" ? value <= bound : value >= bound;
+}
+
+/** A bound with its unit. */
+export function printBound({ unit }: MeasureLimit, bound: number): string {
+  return unit === undefined || unit === "1" ? figures(bound, 6) : `${figures(bound, 6)} ${unit}`;
+}
+
+/**
+ * A limit in words.
+ *
+ * @param limit  of a line or of the boat
+ * @returns text such as `mainsheet: pull at most 250 N`, `dry mass at most 1.2 kg`
+ * Example: limitWords({ kind: "total", total: "dry", atMost: 0.9 }) → "dry mass at most 900 g"
+ */
+export function limitWords(limit: PlanLimit): string {
+  if (limit.kind === "total")
+    return `${totalOf(limit.total).words} at most ${printTotal(limit.total, limit.atMost, 6)}`;
+  return `${limit.line}: ${limit.measure} ${limit.sense} ${printBound(limit, limit.bound)}`;
+}
+
+/** Most counts that limits allow a total; infinite without such a limit. */
+export function capOf(limits: readonly PlanLimit[], name: TotalName): number {
+  const caps = limits.flatMap((limit) =>
+    limit.kind === "total" && limit.total === name ? [countsWithin(name, limit.atMost)] : [],
+  );
+  return Math.min(Number.POSITIVE_INFINITY, ...caps);
+}
+
+/** Options of a line that meet the limits on its measures, and the limit on the largest hand force. */
+export function allowedOptions(line: PlanLine, limits: readonly PlanLimit[]): PlanOption[] {
+  const own = limits.filter((limit) => limit.kind === "measure" && limit.line === line.name) as MeasureLimit[];
+  const most = capOf(limits, "worstHandForce");
+  return line.options.filter(
+    (option) => own.every((limit) => meets(option, limit)) && countOf("worstHandForce", line, option) <= most,
+  );
+}
