@@ -288,6 +288,35 @@ export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./publ
 export { publishedChecks } from "./published/registry.js";
 export type { CheckResult, CheckRow, Topic } from "./published/row.js";
 
+// What does a whole boat need?
+
+export type {
+  Boat,
+  BoatLine,
+  BoatStation,
+  Catalogue,
+  CatalogueBlock,
+  CatalogueCleat,
+  CatalogueRing,
+  CatalogueRope,
+  CrewMember,
+  LoadSource,
+  Price,
+  SailOnBoat,
+} from "./boat/boat.js";
+export type { Budget } from "./boat/budget.js";
+export { type BoatCheck, checkBoat, checkLine, type LineCheck, type LineStanding, lineStanding } from "./boat/check.js";
+export { type BoatComparison, compareBoats, type LineComparison, worstOutcome } from "./boat/compare.js";
+export { type Feel, feelOf } from "./boat/judge-hand.js";
+export { type Aspect, aspects, type Judgement } from "./boat/judgement.js";
+export { loadBoat } from "./boat/load.js";
+export { type LineLoads, lineLoads } from "./boat/loads.js";
+export { boatOf, catalogueFile, type FileChange, type Place, rewriteBoat } from "./boat/read.js";
+export { lineOf, type ReadyLine, type ReadyPiece, withLine } from "./boat/ready.js";
+export { boatJsonSchema } from "./boat/schema.js";
+export { type LineTrial, lineTrials } from "./boat/trials.js";
+export { BoatFileError, type Trouble } from "./boat/trouble.js";
+
 // How is it shown in a notebook?
 
 export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";

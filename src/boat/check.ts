@@ -92,10 +92,12 @@ export function checkLine(boat: Boat, name: string): LineCheck {
   };
   const judgements = standing.judgements.map((one) => {
     if (one.outcome === "holds") return one;
-    const trial = trials.find((each) => mends(one, standing.judgements, outcomeAt(each)));
-    if (trial === undefined) return one;
-    const then = outcomeAt(trial).find(({ subject }) => subject === one.subject);
-    return { ...one, change: then === undefined ? trial.words : `${trial.words}: ${then.reason}` };
+    for (const price of prices) {
+      const trial = trials.find((each) => mends({ one, now: standing.judgements, after: outcomeAt(each), price }));
+      if (trial !== undefined)
+        return { ...one, change: changeWords(one, standing.judgements, trial, outcomeAt(trial)) };
+    }
+    return one;
   });
   const [first] = judgements.filter(({ outcome }) => outcome !== "holds").sort(byDanger);
   return {
@@ -116,15 +118,39 @@ function judgementsOf(boat: Boat, name: string): readonly Judgement[] {
   }
 }
 
-/** Whether a trial mends one thing and makes nothing else worse. */
-function mends(one: Judgement, now: readonly Judgement[], then: readonly Judgement[]): boolean {
-  if (then.length === 0) return false;
-  const mended = then.find(({ subject }) => subject === one.subject);
-  if (mended !== undefined && mended.outcome !== "holds") return false;
-  return then.every((after) => {
-    const before = now.find(({ subject }) => subject === after.subject);
-    return worseBy(after.outcome, before?.outcome ?? "doubtful") <= 0;
+/** What a change may cost: first nothing gets worse, then some things may come into doubt, then the thing itself may stay in doubt. */
+const prices = ["nothing worse", "doubts elsewhere", "doubts"] as const;
+
+interface Mending {
+  readonly one: Judgement;
+  readonly now: readonly Judgement[];
+  readonly after: readonly Judgement[];
+  readonly price: (typeof prices)[number];
+}
+
+/** Whether a trial mends one thing at no higher price. */
+function mends({ one, now, after, price }: Mending): boolean {
+  if (after.length === 0) return false;
+  const mended = after.find(({ subject }) => subject === one.subject)?.outcome ?? "holds";
+  if (price === "doubts" ? worseBy(mended, one.outcome) >= 0 : mended !== "holds") return false;
+  const worse = worsened(now, after);
+  return price === "nothing worse" ? worse.length === 0 : worse.every(({ outcome }) => outcome === "doubtful");
+}
+
+/** What a trial makes worse; what it brings along may be in doubt. */
+function worsened(now: readonly Judgement[], after: readonly Judgement[]): Judgement[] {
+  return after.filter((one) => {
+    const before = now.find(({ subject }) => subject === one.subject);
+    return worseBy(one.outcome, before?.outcome ?? "doubtful") > 0;
   });
+}
+
+function changeWords(one: Judgement, now: readonly Judgement[], trial: LineTrial, after: readonly Judgement[]): string {
+  const mended = after.find(({ subject }) => subject === one.subject);
+  const doubts = worsened(now, after).map(({ subject }) => subject);
+  if (mended?.outcome === "doubtful") doubts.unshift("this");
+  const reason = mended === undefined ? "" : `: ${mended.reason}`;
+  return `${trial.words}${reason}${doubts.length === 0 ? "" : ` (then in doubt: ${doubts.join(", ")})`}`;
 }
 
 const isSafe = ({ aspect, outcome }: Judgement) => outcome !== "fails" || !safetyAspects.has(aspect);

@@ -1,4 +1,5 @@
 import { figures, printForce } from "../quantity/print.js";
+import { lineLimits } from "../rope/thin-limits.js";
 import type { Band } from "../sources/band.js";
 import type { Boat } from "./boat.js";
 import { type Judgement, judged } from "./judgement.js";
@@ -39,7 +40,7 @@ const over = (there: number, { value, high }: Band) => ({
 });
 
 /** Whether the hand can hold the line, and haul it. */
-export function judgeHand({ limits }: Boat, { line, hand }: ReadyLine, { hauling, easing }: Feel): Judgement[] {
+export function judgeHand({ limits }: Boat, { line, hand, pieces }: ReadyLine, { hauling, easing }: Feel): Judgement[] {
   const hauls = judged(
     "hauls",
     "pull to haul",
@@ -54,7 +55,11 @@ export function judgeHand({ limits }: Boat, { line, hand }: ReadyLine, { hauling
     over(most, easing),
     `holding asks for ${printForce(easing.value)}, likely ${range(easing)}; ${line.hand} keeps up ${printForce(most)}`,
   );
-  return [holds, hauls];
+  const last = pieces.at(-1)!;
+  const comfort = lineLimits(last.make, { ...last.job, handTension: easing.value })
+    .filter(({ name }) => name === "hand comfort")
+    .map(({ margins, reason }) => judged("hauls", "thickness in the hand", margins, reason));
+  return [holds, hauls, ...comfort];
 }
 
 /** Whether the line goes out by itself in light air. */

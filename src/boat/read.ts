@@ -7,6 +7,9 @@ import { wantedParts } from "./schema-words.js";
 import { BoatFileError, type Trouble } from "./trouble.js";
 import { type YamlText, yamlText } from "./yaml-text.js";
 
+/** A file of the same folder: a name that leads nowhere else. */
+const plainName = /^[\p{L}\d][\p{L}\d ._-]*\.ya?ml$/u;
+
 /** Where a boat file stands, for messages, and how to read the file beside it that holds the catalogue. */
 export interface Place {
   /** Name of the file as messages show it. */
@@ -25,6 +28,19 @@ export interface Place {
  */
 export function boatOf(text: string, place: Place): Boat {
   return checkedBoat(yamlText(text, place.file), place);
+}
+
+/**
+ * Name of the file that holds the catalogue of a boat file, if it is not in the boat file itself.
+ *
+ * @param text  the boat file, YAML
+ * @param file  its name, for messages
+ * @returns plain name of a file in the same folder, or nothing
+ * @throws BoatFileError for a text that is no YAML mapping
+ */
+export function catalogueFile(text: string, file: string): string | undefined {
+  const name = yamlText(text, file).document.get("catalogue");
+  return typeof name === "string" && plainName.test(name) ? name : undefined;
 }
 
 /** A value to be put in the place of another, key by key. */
@@ -85,7 +101,7 @@ function shopText(name: string, yaml: YamlText, place: Place): YamlText {
       { file: place.file, ...yaml.spot(["catalogue"]), at: "catalogue", found, allowed, advice },
     ]);
   };
-  if (!/^[\p{L}\d][\p{L}\d ._-]*\.ya?ml$/u.test(name))
+  if (!plainName.test(name))
     refuse(
       JSON.stringify(name),
       'a file of the same folder by its plain name, such as "shop.yaml"',
@@ -125,7 +141,8 @@ function schemaTroubles(issue: z.core.$ZodIssue, yaml: YamlText, shop: YamlText 
     }));
   const node = path.length === 0 ? text.document.contents : text.document.getIn(path, true);
   const spot = node === undefined ? text.keySpot(path.slice(0, -1)) : text.spot(path);
-  return [{ file: text.file, ...spot, at, found: foundAt(node), allowed, advice }];
+  const missing = node === undefined && issue.path.length > 0;
+  return [{ file: text.file, ...spot, at, found: foundAt(node), allowed, advice: missing ? "Add it." : advice }];
 }
 
 /** What stands there, in words. */

@@ -20,6 +20,9 @@ const steps = {
   turn: 0.2,
 };
 
+/** Turns that are tried on a horn cleat that takes the place of another. */
+const hornTurns: readonly number[] = [2, 3, 4, 5, 6];
+
 const between = (one: number, other: number) => Math.abs(Math.log(one / other));
 
 /**
@@ -103,12 +106,14 @@ function cleatTrials(
   station: Extract<BoatStation, { kind: "cleat" }>,
   put: (words: string, away: number, changed: BoatStation) => LineTrial,
 ): LineTrial[] {
-  const { turns, eights, ...plain } = station;
-  const swaps = others(cleats, station.cleat).map(([cleat, { type }]) => {
-    const wound = type === "horn" ? { turns: turns ?? 2, ...(eights !== undefined && { eights }) } : {};
-    const words = type === "horn" ? `${cleat} with ${turns ?? 2} turns` : cleat;
-    return put(words, steps.cleat, { ...plain, cleat, ...wound });
-  });
+  const { turns, eights: _, ...plain } = station;
+  const swaps = others(cleats, station.cleat).flatMap(([cleat, { type }]) =>
+    type === "horn"
+      ? hornTurns.map((wound, index) =>
+          put(`${cleat} with ${wound} turns`, steps.cleat + steps.turn * index, { ...plain, cleat, turns: wound }),
+        )
+      : [put(cleat, steps.cleat, { ...plain, cleat })],
+  );
   if (turns === undefined) return swaps;
   const more = [1, 2, 3].map((extra) =>
     put(`${turns + extra} turns instead of ${turns}`, steps.turn * extra, { ...station, turns: turns + extra }),

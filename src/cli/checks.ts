@@ -8,30 +8,13 @@ import {
   shareOfAllowed,
   wasLookedUp,
 } from "../report/checklist.js";
+import { aligned } from "./columns.js";
 import { findNotebooks, reportsFolder, shownPath } from "./folders.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 
 /** What `haulbook checks` was asked. */
 export interface ChecksOptions {
   readonly output?: string | undefined;
-}
-
-/** Columns side by side, numbers to the right. */
-function aligned(rows: readonly (readonly string[])[], numeric: readonly boolean[]): string {
-  const widths = rows.reduce<number[]>(
-    (widest, row) => row.map((cell, column) => Math.max(widest[column] ?? 0, cell.length)),
-    [],
-  );
-  return rows
-    .map((row) =>
-      row
-        .map((cell, column) =>
-          numeric[column] ? cell.padStart(widths[column] ?? 0) : cell.padEnd(widths[column] ?? 0),
-        )
-        .join("  ")
-        .trimEnd(),
-    )
-    .join("\n");
 }
 
 function row(check: SharedCheck): string[] {

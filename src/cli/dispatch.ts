@@ -1,7 +1,10 @@
 import { join } from "node:path";
+import { check } from "./check.js";
 import { checks } from "./checks.js";
 import { readCommand } from "./command.js";
+import { compare } from "./compare.js";
 import { kernelInstall } from "./kernel.js";
+import { newFolder } from "./new.js";
 import { reports } from "./reports.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 
@@ -23,6 +26,12 @@ export async function dispatch(args: readonly string[], surroundings: Surroundin
         return await reports(command.options, surroundings);
       case "checks":
         return await checks(command.options, surroundings);
+      case "check":
+        return await check(command.options, surroundings);
+      case "compare":
+        return await compare(command.options, surroundings);
+      case "new":
+        return await newFolder(command.options, surroundings);
       case "kernel install":
         return await kernelInstall(surroundings);
       case "tell":
