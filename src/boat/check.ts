@@ -118,8 +118,13 @@ function judgementsOf(boat: Boat, name: string): readonly Judgement[] {
   }
 }
 
-/** What a change may cost: first nothing gets worse, then some things may come into doubt, then the thing itself may stay in doubt. */
-const prices = ["nothing worse", "doubts elsewhere", "doubts"] as const;
+/** What a change may cost, least first: doubts about the thing itself, doubts about others. */
+const prices = [
+  { itself: false, others: false },
+  { itself: true, others: false },
+  { itself: false, others: true },
+  { itself: true, others: true },
+] as const;
 
 interface Mending {
   readonly one: Judgement;
@@ -132,9 +137,9 @@ interface Mending {
 function mends({ one, now, after, price }: Mending): boolean {
   if (after.length === 0) return false;
   const mended = after.find(({ subject }) => subject === one.subject)?.outcome ?? "holds";
-  if (price === "doubts" ? worseBy(mended, one.outcome) >= 0 : mended !== "holds") return false;
+  if (price.itself ? worseBy(mended, one.outcome) >= 0 : mended !== "holds") return false;
   const worse = worsened(now, after);
-  return price === "nothing worse" ? worse.length === 0 : worse.every(({ outcome }) => outcome === "doubtful");
+  return price.others ? worse.every(({ outcome }) => outcome === "doubtful") : worse.length === 0;
 }
 
 /** What a trial makes worse; what it brings along may be in doubt. */

@@ -16,7 +16,7 @@ function judgeRopes({ pieces }: ReadyLine): Judgement[] {
     const subject = pieces.length === 1 ? "strength of the rope" : `strength of piece ${at + 1}`;
     return lineLimits(make, job)
       .filter((limit) => limit.name === "strength")
-      .map(({ margins, reason }) => judged("breaks", subject, margins, `${name}: ${reason}`));
+      .map(({ margins, reason }) => judged("strong", subject, margins, `${name}: ${reason}`));
   });
 }
 
@@ -37,7 +37,7 @@ function judgeHardware({ catalogue }: Boat, { placed, over, loads }: ReadyLine):
     );
     return [
       judged(
-        "breaks",
+        "strong",
         `working load at ${station.name}`,
         { middle: workingLoad / Math.max(load.value, 1e-9), worst: workingLoad / Math.max(load.high, 1e-9) },
         `a gust pulls on the ${name} with ${printForce(load.value)}, up to ${figures(load.high, 2)} N; it is good for ${printForce(workingLoad)}`,

@@ -1,13 +1,13 @@
 import { type Margins, type Outcome, outcomeOf } from "../quantity/verdict.js";
 
-/** What is asked of every line: it holds, can be hauled, runs out, stays where it was set, lasts, does not break. */
-export const aspects = ["holds", "hauls", "runs", "stays", "lasts", "breaks"] as const;
+/** What is asked of every line: it holds, can be hauled, runs out, stays where it was set, lasts, is strong enough. */
+export const aspects = ["holds", "hauls", "runs", "stays", "lasts", "strong"] as const;
 
 /** One of them. */
 export type Aspect = (typeof aspects)[number];
 
 /** Aspects whose failure can hurt somebody: the line breaks, or gets away. */
-export const safetyAspects: ReadonlySet<Aspect> = new Set<Aspect>(["holds", "breaks"]);
+export const safetyAspects: ReadonlySet<Aspect> = new Set<Aspect>(["holds", "strong"]);
 
 /** How one thing about a line stands. */
 export interface Judgement {

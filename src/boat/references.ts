@@ -1,7 +1,7 @@
 import { Refusal } from "../quantity/errors.js";
 import { figures } from "../quantity/print.js";
 import { checkedMake } from "../rope/make.js";
-import type { Boat, BoatLine, BoatStation, Named, Price } from "./boat.js";
+import type { Boat, BoatLine, BoatStation, Catalogue, Named, Price } from "./boat.js";
 import { lineLoads } from "./loads.js";
 import { makeOf } from "./pieces.js";
 import { lineOf } from "./ready.js";
@@ -17,13 +17,13 @@ export interface Finding {
 
 /** What the form alone cannot tell: names that nothing has, things that do not go together. */
 export function crossTroubles(boat: Boat): Finding[] {
-  return [
-    ...windTroubles(boat),
-    ...ropeTroubles(boat),
-    ...cleatTroubles(boat),
-    ...currencyTroubles(boat),
-    ...Object.entries(boat.lines).flatMap(([name, line]) => lineTroubles(boat, name, line)),
-  ];
+  const whole = [...windTroubles(boat), ...ropeTroubles(boat), ...cleatTroubles(boat), ...currencyTroubles(boat)];
+  const names = Object.entries(boat.lines).flatMap(([name, line]) => nameTroubles(boat, name, line));
+  const found = [...whole, ...names];
+  // The models are asked only about a boat whose parts are all there.
+  return found.length > 0
+    ? found
+    : Object.entries(boat.lines).flatMap(([name, line]) => lineTroubles(boat, name, line));
 }
 
 /** A name that must be one of those in a table. */
@@ -100,14 +100,13 @@ function currencyTroubles({ catalogue, limits }: Boat): Finding[] {
     }));
 }
 
-function lineTroubles(boat: Boat, name: string, line: BoatLine): Finding[] {
+function nameTroubles({ sails, crew, lines, catalogue }: Boat, name: string, line: BoatLine): Finding[] {
   const path = ["lines", name];
-  const { sails, crew, lines, catalogue } = boat;
-  const names = [
+  return [
     ...line.rope.flatMap(({ rope }, at) =>
       unknown([...path, "rope", at, "rope"], rope, catalogue.ropes, "a rope of the catalogue"),
     ),
-    ...line.path.flatMap((station, at) => stationTroubles(boat, [...path, "path", at], station)),
+    ...line.path.flatMap((station, at) => stationTroubles(catalogue, [...path, "path", at], station)),
     ...unknown([...path, "hand"], line.hand, crew, "one of the crew"),
     ...(line.touches ?? []).flatMap((other, at) =>
       unknown([...path, "touches", at], other, lines, "a line of this file"),
@@ -116,13 +115,16 @@ function lineTroubles(boat: Boat, name: string, line: BoatLine): Finding[] {
       ? unknown([...path, "load", "sail"], line.load.sail, sails, "a sail of this file")
       : []),
   ];
-  if (names.length > 0) return names;
+}
+
+function lineTroubles(boat: Boat, name: string, line: BoatLine): Finding[] {
+  const path = ["lines", name];
   const form = [...pathTroubles(path, line), ...lengthTroubles(path, line)];
   const load = refused([...path, "load"], () => lineLoads(boat, line));
   return form.length + load.length > 0 ? [...form, ...load] : refused(path, () => lineOf(boat, name));
 }
 
-function stationTroubles({ catalogue }: Boat, path: Finding["path"], station: BoatStation): Finding[] {
+function stationTroubles(catalogue: Catalogue, path: Finding["path"], station: BoatStation): Finding[] {
   if (station.kind === "ring")
     return unknown([...path, "ring"], station.ring, catalogue.rings, "a ring of the catalogue");
   if (station.kind !== "cleat")

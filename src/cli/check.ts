@@ -26,7 +26,7 @@ const questions: Readonly<Record<Aspect, string>> = {
   runs: "does not run out",
   stays: "does not stay",
   lasts: "does not last",
-  breaks: "is too weak",
+  strong: "is too weak",
 };
 
 function row(line: LineCheck): string[] {

@@ -18,7 +18,11 @@ describe("the JSON Schema beside the demo boats", () => {
     expect(schema.additionalProperties).toBe(false);
     expect(schema.required).toContain("lines");
     expect(schema.required).not.toContain("note");
-    expect(schema.properties.lines!.additionalProperties!.properties.kind!.enum).toEqual(["sheet", "halyard", "control"]);
+    expect(schema.properties.lines!.additionalProperties!.properties.kind!.enum).toEqual([
+      "sheet",
+      "halyard",
+      "control",
+    ]);
     expect(JSON.stringify(schema)).toContain('"examples":["6 mm"]');
   });
 });
