@@ -49,9 +49,12 @@ describe("a line that is checked", () => {
       ["cam: { type: cam, thinnest: 3 mm, thickest: 10 mm", "cam: { type: cam, thinnest: 3 mm, thickest: 6 mm"],
     ],
   ] as const)("shows in %s of the %s, %s, when that gets worse", (aspect, line, subject, change) => {
-    const tread = subject.startsWith("cover on") ? ([["tread: faceted", "tread: toothed"]] as const) : [];
+    const along: readonly (readonly [string, string])[] = [
+      ...(subject.startsWith("cover on") ? ([["tread: faceted", "tread: toothed"]] as const) : []),
+      ...(subject.startsWith("chafe") ? ([["cover: { fibre: polyester", "cover: { fibre: aramid"]] as const) : []),
+    ];
     const before = about(small(), line, subject);
-    const after = about(small(change, ...tread), line, subject);
+    const after = about(small(change, ...along), line, subject);
     expect(before.aspect).toBe(aspect);
     expect(after.margins.middle).toBeLessThan(before.margins.middle);
     expect(after.outcome).toBe("fails");
