@@ -58,23 +58,24 @@ function report(check: BoatCheck): string {
   const totals = check.totals
     .filter(({ outcome }) => outcome !== "holds")
     .map(({ subject, reason }) => `Over the limit, ${subject}: ${reason}.`);
+  const { first } = check;
+  const isFirst = (name: string, { subject }: Judgement) => name === first?.line && subject === first.subject;
   const mend = check.lines.flatMap(({ name, judgements }) =>
     judgements
-      .filter(({ outcome }) => outcome === "fails")
+      .filter((one) => one.outcome === "fails" && !isFirst(name, one))
       .sort(byNeed)
       .map((one) => mending(name, one)),
   );
-  const { first } = check;
   const firstWords = first === undefined ? "Nothing to mend." : `First: ${mending(first.line, first)}`;
   const doubts = check.lines.reduce(
     (sum, { judgements }) => sum + judgements.filter(({ outcome }) => outcome === "doubtful").length,
     0,
   );
-  const more = mend.length === 0 ? [] : ["", "To mend:", ...mend.map((words) => `- ${words}`)];
+  const more = mend.length === 0 ? [] : ["", "Then:", ...mend.map((words) => `- ${words}`)];
   const doubtWords =
     doubts === 0
       ? []
-      : ["", `${doubts} more in doubt: holds at the middle of its range, not over all of it. See --json.`];
+      : ["", `${doubts} in doubt: right at the middle of the range, not over all of it; --json lists them.`];
   const caution = "Estimates for comparing: rated strength, class rules and a qualified rigger decide.";
   return `${[check.name, "", table, "", sums, ...totals, "", firstWords, ...more, ...doubtWords, "", caution].join("\n")}\n`;
 }
