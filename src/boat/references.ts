@@ -177,16 +177,22 @@ function wayLength(stations: readonly BoatStation[]): number {
 
 function lengthTroubles(path: Finding["path"], line: BoatLine): Finding[] {
   const { path: stations, rope, movement } = line;
-  const missing = stations.findIndex(({ distance }) => distance === undefined);
-  if ((rope.length > 1 || movement !== undefined) && missing >= 0)
-    return [
-      {
-        path: [...path, "path", missing],
-        found: "no distance",
-        allowed: "a distance at every station of a line of several ropes, or of one whose movement is asked for",
-        advice: "Measure the rope from the station before to this one, hauled in.",
-      },
-    ];
+  if (rope.length > 1 || movement !== undefined) {
+    const at = stations.findIndex(
+      (one) => one.distance === undefined || (one.kind === "tackle" && one.length === undefined),
+    );
+    const bare = stations[at];
+    if (bare !== undefined)
+      return [
+        {
+          path: [...path, "path", at],
+          found: bare.distance === undefined ? "no distance" : "no length of a part",
+          allowed:
+            "a distance at every station, and a length at every tackle, of a line of several ropes or of one whose movement is asked for",
+          advice: "Measure the rope from the station before to this one, and one part of a tackle, hauled in.",
+        },
+      ];
+  }
   const way = wayLength(stations);
   const there = rope.reduce((sum, { length }) => sum + length, 0);
   if (way <= there) return [];

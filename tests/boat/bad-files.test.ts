@@ -262,6 +262,14 @@ describe("a boat file that is wrong", () => {
     expect(one).toMatchObject({ at: "lines › halyard › rope", found: "0.6 m of rope for a way of 6.7 m" });
   });
 
+  it("with a tackle of unknown length in a line whose movement is asked for says so", () => {
+    const tackle = "{ kind: tackle, name: mast foot, parts: 2, hauledFrom: fixed, block: block 57, distance: 6 m }";
+    const [one] = troubles(
+      smallBoatWith(["{ kind: ring, name: mast foot, ring: ring 20, wrap: 90 deg, distance: 6 m }", tackle]),
+    );
+    expect(one).toMatchObject({ at: "lines › halyard › path › 1", found: "no length of a part" });
+  });
+
   it("with an angle that the table of the sail does not cover says which it covers", () => {
     const [one] = troubles(
       smallBoatWith(["edition: orc-2013", "edition: hazen-1980"], ["course: 50 deg", "course: 20 deg"]),

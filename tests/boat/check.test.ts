@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Boat } from "../../src/boat/boat.js";
 import { checkBoat, checkLine, lineStanding } from "../../src/boat/check.js";
@@ -7,6 +8,7 @@ import { boatOf } from "../../src/boat/read.js";
 import { withLine } from "../../src/boat/ready.js";
 import { lineTrials } from "../../src/boat/trials.js";
 import { ropeLinearDensity } from "../../src/rope/make.js";
+import { evenly } from "../numerics/evenly.js";
 import { demoNames, demoPlace, demoText, small } from "./small-boat.js";
 
 const about = (boat: Boat, line: string, subject: string): Judgement =>
@@ -75,6 +77,30 @@ describe("a line that is checked", () => {
     expect(about(limited, "mainsheet", "hand that holds").margins.middle).toBeCloseTo(
       about(small(), "mainsheet", "hand that holds").margins.middle / 2,
       9,
+    );
+  });
+
+  it("never gains by more load, and never loses by a stronger hand or a lower safety factor", () => {
+    const at = (load: number, hand: number, factor: number) => {
+      const boat = small(["stated, design: 150 N", `stated, design: ${load} N`]);
+      const { hold, pull } = boat.crew.helm!;
+      const crew = { helm: { hold: hand * hold, pull: hand * pull } };
+      return lineStanding({ ...boat, crew, limits: { safetyFactor: factor } }, "outhaul").judgements;
+    };
+    const notBelow = (better: readonly Judgement[], worse: readonly Judgement[]) => {
+      for (const one of worse) {
+        const other = better.find(({ subject }) => subject === one.subject)!;
+        expect(other.margins.middle).toBeGreaterThanOrEqual(one.margins.middle * (1 - 1e-9));
+        expect(other.margins.worst).toBeGreaterThanOrEqual(one.margins.worst * (1 - 1e-9));
+      }
+    };
+    fc.assert(
+      fc.property(evenly(20, 400), evenly(1, 2), (load, more) => {
+        notBelow(at(load, 1, 5), at(more * load, 1, 5));
+        notBelow(at(load, more, 5), at(load, 1, 5));
+        notBelow(at(load, 1, 5), at(load, 1, 5 * more));
+      }),
+      { seed: 7, numRuns: 25 },
     );
   });
 
