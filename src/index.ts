@@ -417,6 +417,35 @@ export { type TurnShare, turnShare } from "./calibration/turn-share.js";
 export { unknownLine } from "./calibration/unknown-line.js";
 export { type Worksheet, type WorksheetLine, worksheet } from "./calibration/worksheet.js";
 
+// What does a whole boat ask for?
+
+export type {
+  Boat,
+  BoatLine,
+  BoatStation,
+  Catalogue,
+  CatalogueBlock,
+  CatalogueCleat,
+  CatalogueRing,
+  CatalogueRope,
+  CrewMember,
+  LoadSource,
+  Price,
+  SailOnBoat,
+} from "./boat/boat.js";
+export type { Budget } from "./boat/budget.js";
+export { type BoatCheck, checkBoat, checkLine, type LineCheck, type LineStanding, lineStanding } from "./boat/check.js";
+export { type BoatComparison, compareBoats, type LineComparison, worstOutcome } from "./boat/compare.js";
+export { type Feel, feelOf } from "./boat/judge-hand.js";
+export { type Aspect, aspects, type Judgement } from "./boat/judgement.js";
+export { loadBoat } from "./boat/load.js";
+export { type LineLoads, lineLoads } from "./boat/loads.js";
+export { boatOf, catalogueFile, type FileChange, type Place, rewriteBoat } from "./boat/read.js";
+export { lineOf, type ReadyLine, type ReadyPiece, withLine } from "./boat/ready.js";
+export { boatJsonSchema } from "./boat/schema.js";
+export { type LineTrial, lineTrials } from "./boat/trials.js";
+export { BoatFileError, type Trouble } from "./boat/trouble.js";
+
 // Which ropes and blocks should it carry?
 
 export type { Catalogue, CatalogueBlock, CatalogueRope, CatalogueTaper } from "./plan/catalogue.js";

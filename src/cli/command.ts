@@ -1,6 +1,9 @@
 import yargs from "yargs";
+import type { CheckOptions } from "./check.js";
 import type { ChecksOptions } from "./checks.js";
+import type { CompareOptions } from "./compare.js";
 import type { FitOptions } from "./fit.js";
+import type { NewOptions } from "./new.js";
 import type { ReportsOptions } from "./reports.js";
 import type { WorksheetOptions } from "./worksheet.js";
 
@@ -10,6 +13,9 @@ export type Command =
   | { readonly verb: "checks"; readonly options: ChecksOptions }
   | { readonly verb: "worksheet"; readonly options: WorksheetOptions }
   | { readonly verb: "fit"; readonly options: FitOptions }
+  | { readonly verb: "check"; readonly options: CheckOptions }
+  | { readonly verb: "compare"; readonly options: CompareOptions }
+  | { readonly verb: "new"; readonly options: NewOptions }
   | { readonly verb: "kernel install" }
   | { readonly verb: "tell"; readonly text: string }
   | { readonly verb: "refuse"; readonly text: string };
@@ -20,8 +26,12 @@ const outputOption = {
   requiresArg: true,
 } as const;
 
-const verbs: readonly string[] = ["reports", "checks", "worksheet", "fit", "kernel"];
-const nameAVerb = "Name a verb: reports, checks, worksheet, fit or kernel.";
+const jsonOption = { type: "boolean", default: false, describe: "Print the whole result as JSON" } as const;
+
+const boatPosition = (describe: string) => ({ type: "string", demandOption: true, describe }) as const;
+
+const verbs = ["reports", "checks", "worksheet", "fit", "check", "compare", "new", "kernel"] as const;
+const nameAVerb = `Name a verb: ${verbs.slice(0, -1).join(", ")} or ${verbs.at(-1)}.`;
 
 /**
  * Reads a command line.
@@ -119,6 +129,45 @@ export async function readCommand(args: readonly string[], version: string): Pro
         command = { verb: "fit", options: { file, scatter } };
       },
     )
+    .command(
+      "check <boat>",
+      "Check every line of a boat file",
+      (verb) =>
+        verb
+          .usage(
+            "$0 check <boat>\n\nSays of every line whether it holds, runs, stays and lasts, and what to mend first.",
+          )
+          .positional("boat", boatPosition("Boat file (YAML)"))
+          .option("json", jsonOption)
+          .epilogue("Exit code: 0 safe, 1 a line breaks or is not held, or the file is wrong, 2 wrong use."),
+      ({ boat, json }) => {
+        command = { verb: "check", options: { boat, json } };
+      },
+    )
+    .command(
+      "compare <before> <after>",
+      "Compare two boat files line by line",
+      (verb) =>
+        verb
+          .usage("$0 compare <before> <after>\n\nPuts two boats, or two versions of one, side by side.")
+          .positional("before", boatPosition("One boat file (YAML)"))
+          .positional("after", boatPosition("The other"))
+          .option("json", jsonOption),
+      ({ before, after, json }) => {
+        command = { verb: "compare", options: { before, after, json } };
+      },
+    )
+    .command(
+      "new <folder>",
+      "Make a folder for a clinic",
+      (verb) =>
+        verb
+          .usage("$0 new <folder>\n\nMakes a folder with a boat file, notebooks and a text that says how to go on.")
+          .positional("folder", boatPosition("Folder that is not there yet")),
+      ({ folder }) => {
+        command = { verb: "new", options: { folder } };
+      },
+    )
     .command("kernel", "Look after the kernel that runs the notebooks", (verb) =>
       verb
         .usage("$0 kernel install")
@@ -130,8 +179,10 @@ export async function readCommand(args: readonly string[], version: string): Pro
     .example("$0 reports", "Build all reports")
     .example("$0 checks", "See what the model was checked against")
     .example("$0 fit readings.csv", "Work out what your own readings say")
+    .example("$0 check boat.yaml", "See what to mend first on a boat")
+    .example("$0 new clinic", "Begin a clinic in a folder of its own")
     .example("$0 kernel install", "Use the notebooks in Jupyter")
-    .epilogue("Exit code: 0 done, 1 a notebook, a check or a file failed, 2 wrong use.")
+    .epilogue("Exit code: 0 done, 1 a notebook, a check or a line failed, 2 wrong use.")
     .demandCommand(1, nameAVerb)
     .recommendCommands()
     .strict()
@@ -152,6 +203,6 @@ export async function readCommand(args: readonly string[], version: string): Pro
 }
 
 function refusal(message: string, args: readonly string[]): string {
-  const verb = args.find((word) => verbs.includes(word));
+  const verb = args.find((word) => verbs.some((one) => one === word));
   return `${message}\nSee: haulbook ${verb === undefined ? "" : `${verb} `}--help\n`;
 }

@@ -1,4 +1,4 @@
-import { mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, rename, rm, symlink, writeFile } from "node:fs/promises";
 import { dirname } from "node:path";
 import type { Disk } from "./surroundings.js";
 
@@ -36,4 +36,10 @@ export function realDisk(mark: string): Disk {
       }
     },
   };
+}
+
+/** Makes a folder known under a second path; on Windows as a junction, which needs no rights. */
+export async function linkFolder(folder: string, path: string): Promise<void> {
+  await mkdir(dirname(path), { recursive: true });
+  await symlink(folder, path, "junction");
 }

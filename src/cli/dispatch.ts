@@ -1,8 +1,11 @@
 import { join } from "node:path";
+import { check } from "./check.js";
 import { checks } from "./checks.js";
 import { readCommand } from "./command.js";
+import { compare } from "./compare.js";
 import { fitReadings } from "./fit.js";
 import { kernelInstall } from "./kernel.js";
+import { newFolder } from "./new.js";
 import { reports } from "./reports.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 import { writeWorksheet } from "./worksheet.js";
@@ -29,6 +32,12 @@ export async function dispatch(args: readonly string[], surroundings: Surroundin
         return await writeWorksheet(command.options, surroundings);
       case "fit":
         return await fitReadings(command.options, surroundings);
+      case "check":
+        return await check(command.options, surroundings);
+      case "compare":
+        return await compare(command.options, surroundings);
+      case "new":
+        return await newFolder(command.options, surroundings);
       case "kernel install":
         return await kernelInstall(surroundings);
       case "tell":

@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 import { installKernelspec } from "../notebook/kernelspec.js";
 import { runNotebook } from "../notebook/run.js";
 import { openOnDesktop } from "./desktop.js";
-import { realDisk } from "./disk.js";
+import { linkFolder, realDisk } from "./disk.js";
 import { dispatch } from "./dispatch.js";
 import { exitCodes } from "./surroundings.js";
 
@@ -40,5 +40,6 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   open: openOnDesktop,
   installKernel: async () =>
     dirname(await installKernelspec({ env: process.env, platform: process.platform, homeFolder: homedir() })),
+  link: linkFolder,
   signal: stop.signal,
 });

@@ -1,6 +1,6 @@
+import { suggestion } from "../quantity/suggestion.js";
 import { buildReports } from "../report/build.js";
 import { findNotebooks, reportName, reportsFolder, shownPath } from "./folders.js";
-import { suggestion } from "./suggestion.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 
 /** What `haulbook reports` was asked. */

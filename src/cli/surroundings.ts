@@ -27,6 +27,8 @@ export interface Surroundings {
   readonly open: (path: string) => Promise<void>;
   /** Makes the kernel known to Jupyter; answers with the folder it stands in. */
   readonly installKernel: () => Promise<string>;
+  /** Makes a folder known under a second path, with the folders above that path. */
+  readonly link: (folder: string, path: string) => Promise<void>;
   readonly signal: AbortSignal;
 }
 

@@ -38,7 +38,7 @@ export interface PlanJob {
 }
 
 /** A combination that cannot be made, and why. */
-export interface LeftOut {
+export interface OptionLeftOut {
   readonly option: string;
   readonly reason: string;
 }
@@ -58,9 +58,12 @@ export interface LeftOut {
  * @returns line ready for the plan, and combinations that cannot be made with the reason
  * @throws PlanError when nothing in the catalogue can be made into the line
  */
-export function optionsOf(job: PlanJob, { ropes, blocks }: Catalogue): { line: PlanLine; leftOut: readonly LeftOut[] } {
+export function optionsOf(
+  job: PlanJob,
+  { ropes, blocks }: Catalogue,
+): { line: PlanLine; leftOut: readonly OptionLeftOut[] } {
   const tried = job.blocks === 0 ? blocks.slice(0, 1) : blocks;
-  const leftOut: LeftOut[] = [];
+  const leftOut: OptionLeftOut[] = [];
   const options: PlanOption[] = [];
   for (const rope of ropes) {
     for (const thin of [undefined, ...(rope.tapers ?? [])]) {
@@ -202,7 +205,7 @@ function piecesOf({ rope, thin }: Kit, { lineLength, taper: tapered }: Lengths):
   return [covered, { rope: thin.id, length: tapered.cut.bare, use: "running part" }];
 }
 
-function refuseAll({ name }: PlanJob, leftOut: readonly LeftOut[]): never {
+function refuseAll({ name }: PlanJob, leftOut: readonly OptionLeftOut[]): never {
   throw new PlanError({
     quantity: `options of the line "${name}"`,
     value: leftOut[0] === undefined ? "an empty catalogue" : `nothing that can be made; first: ${leftOut[0].reason}`,

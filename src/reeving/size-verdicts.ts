@@ -129,7 +129,7 @@ function grooveMargins(rope: number, grooveWidth: number): { narrow: Margins; wi
 }
 
 /** The least of these margins. */
-function grooveFit(rope: number, grooveWidth: number): Margins {
+export function grooveFit(rope: number, grooveWidth: number): Margins {
   const all = Object.values(grooveMargins(rope, grooveWidth));
   return { middle: Math.min(...all.map(({ middle }) => middle)), worst: Math.min(...all.map(({ worst }) => worst)) };
 }

@@ -9,7 +9,7 @@ function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-ho
   const disk = memoryDisk();
   disk.texts.set("/package/package.json", '{"version":"1.2.3"}');
   for (const name of notebooks) disk.texts.set(`/boat/notebooks/${name}`, "");
-  const said = { out: "", err: "", opened: [] as string[], ran: [] as string[] };
+  const said = { out: "", err: "", opened: [] as string[], ran: [] as string[], linked: [] as string[] };
   const surroundings: Surroundings = {
     currentFolder: "/boat",
     packageFolder: "/package",
@@ -30,6 +30,9 @@ function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-ho
       said.opened.push(path);
     },
     installKernel: async () => "/home/kernels/haulbook",
+    link: async (folder, path) => {
+      said.linked.push(`${path} → ${folder}`);
+    },
     signal: new AbortController().signal,
     ...changed,
   };

@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { openingCommand } from "../../src/cli/desktop.js";
 import { realDisk } from "../../src/cli/disk.js";
-import { suggestion } from "../../src/cli/suggestion.js";
+import { suggestion } from "../../src/quantity/suggestion.js";
 
 let folder = "";
 beforeEach(async () => {

@@ -1,0 +1,264 @@
+import type { RopeUse } from "../materials/ageing.js";
+import type { bearings } from "../materials/bearings.js";
+import type { cleats } from "../materials/cleats.js";
+import type { ConstructionName } from "../materials/constructions.js";
+import type { StrandCount } from "../materials/covers.js";
+import type { RopeEndName } from "../materials/ends.js";
+import type { FibreName } from "../materials/fibres.js";
+import type { SurfaceName, TreadName } from "../materials/surfaces.js";
+import type { SailEdition } from "../wind/coefficients.js";
+import type { SailName } from "../wind/sail-table.js";
+
+/** Things by the name that the boat file gives them. */
+export type Named<Thing> = Readonly<Record<string, Thing>>;
+
+/** What somebody on board can pull. */
+export interface CrewMember {
+  /** Force that one hand keeps up all day [N]. */
+  readonly hold: number;
+  /** Force for a short haul [N]. */
+  readonly pull: number;
+}
+
+/** Wind, air and water for which the boat is checked. */
+export interface Conditions {
+  /** True wind that the boat is set up for [m/s]. */
+  readonly designWind: number;
+  /** Lightest true wind in which it is sailed [m/s]. */
+  readonly lightWind: number;
+  readonly gustFactor: number;
+  readonly airTemperature: number;
+  readonly airPressure: number;
+  readonly wet: boolean;
+}
+
+/** Load of a sheet from the force on the sail, or as it was measured. */
+export type SheetGeometry =
+  | {
+      readonly kind: "boom";
+      readonly boomAngle: number;
+      readonly forceLever: number;
+      readonly sheetLever: number;
+      readonly sheetSlope: number;
+    }
+  | {
+      readonly kind: "clew";
+      readonly leech: number;
+      readonly leechSag: number;
+      /** Part of the sail force that the leech carries [-]. */
+      readonly leechShare: number;
+      readonly clewAngle: number;
+      readonly leadAngle: number;
+    }
+  | {
+      readonly kind: "measured";
+      readonly load: number;
+      /** Apparent wind in which it was measured [m/s]. */
+      readonly at: number;
+    };
+
+/** A sail and the course on which it loads its lines. */
+export interface SailOnBoat {
+  readonly edition: SailEdition;
+  readonly table: SailName;
+  readonly area: number;
+  readonly mass?: number;
+  /** Angle from the bow to the true wind [rad]. */
+  readonly course: number;
+  readonly boatSpeed: { readonly design: number; readonly light: number };
+  readonly sheet?: SheetGeometry;
+  /** Luff that carries its own wind load; the part of the sail force on it [-]. */
+  readonly halyard?: { readonly luff: number; readonly luffSag: number; readonly luffShare: number };
+}
+
+/** Where the load of a line comes from. */
+export type LoadSource =
+  | {
+      readonly kind: "sail";
+      readonly sail: string;
+      readonly corner: "sheet" | "halyard";
+      /** Part of that load that this line takes [-]; all of it when absent. */
+      readonly share?: number;
+    }
+  | {
+      readonly kind: "stated";
+      /** In the design wind, no gust [N]. */
+      readonly design: number;
+      /** In light air [N]; absent: nobody asks whether the line goes out by itself. */
+      readonly light?: number;
+      /** How far the truth may lie from these numbers, as a part of them [-]; 0 when absent. */
+      readonly spread?: number;
+    };
+
+/** A length of a rope of the catalogue. */
+export interface RopePiece {
+  readonly rope: string;
+  readonly length: number;
+}
+
+interface OnTheWay {
+  readonly name: string;
+  /** Rope from the station before, or from the sail, to here, hauled in [m]. */
+  readonly distance?: number;
+}
+
+/** A block or ratchet of the catalogue. */
+export interface BlockStation extends OnTheWay {
+  readonly kind: "block";
+  readonly block: string;
+  readonly wrap: number;
+  /** Lines that share it; 1 when absent. */
+  readonly lines?: number;
+}
+
+/** A ring of the catalogue. */
+export interface RingStation extends OnTheWay {
+  readonly kind: "ring";
+  readonly ring: string;
+  readonly wrap: number;
+  readonly lines?: number;
+}
+
+/** A purchase of blocks of the catalogue. */
+export interface TackleStation extends OnTheWay {
+  readonly kind: "tackle";
+  readonly parts: number;
+  readonly hauledFrom: "moving" | "fixed";
+  readonly block: string;
+  readonly leadBlocks?: number;
+  /** Length of one part, hauled in [m]. */
+  readonly length?: number;
+}
+
+/** A cleat of the catalogue. */
+export interface CleatStation extends OnTheWay {
+  readonly kind: "cleat";
+  readonly cleat: string;
+  /** For a horn: turns round its base, and crossings over its horns. */
+  readonly turns?: number;
+  readonly eights?: number;
+}
+
+/** Anything that a line of a boat meets on its way from sail to hand. */
+export type BoatStation = BlockStation | RingStation | TackleStation | CleatStation;
+
+/** How far a set line may move the sail. */
+export interface Movement {
+  /** Movement at the sail that is still right [m]. */
+  readonly allowed: number;
+  /** Load that the sail drops for each metre that it is given [N/m]. */
+  readonly give: number;
+  /** Time under load before the line was set or marked [s]. */
+  readonly settled: number;
+  /** Time from then to the end of the leg [s]. */
+  readonly after: number;
+}
+
+/** Kinds of lines: what they are for. */
+export const lineKinds = ["sheet", "halyard", "control"] as const;
+
+/** A line of the boat. */
+export interface BoatLine {
+  readonly kind: (typeof lineKinds)[number];
+  readonly note?: string;
+  readonly load: LoadSource;
+  /** Pieces from the sail to the hand. */
+  readonly rope: readonly RopePiece[];
+  /** Stations from the sail to the hand. */
+  readonly path: readonly BoatStation[];
+  readonly heldBy: "hand" | "cleat";
+  /** Who of the crew works it. */
+  readonly hand: string;
+  readonly ends: readonly RopeEndName[];
+  readonly use: RopeUse;
+  readonly daysInSun?: number;
+  /** Pull that drags the loose tail along [N]. */
+  readonly tailDrag?: number;
+  readonly movement?: Movement;
+  /** Lines that it rubs on while it runs. */
+  readonly touches?: readonly string[];
+  /** For this line instead of the boat's. */
+  readonly safetyFactor?: number;
+}
+
+/** A sum of money; a boat file has one currency. */
+export interface Price {
+  readonly amount: number;
+  readonly currency: string;
+}
+
+/** A rope that can be had; price of a metre. */
+export interface CatalogueRope {
+  readonly fibre: FibreName;
+  readonly construction: ConstructionName;
+  readonly cover?: { readonly fibre: FibreName; readonly strands: StrandCount };
+  readonly diameter: number;
+  /** Of a metre, dry, as weighed [kg/m]; worked out when absent. */
+  readonly mass?: number;
+  readonly price: Price;
+}
+
+interface Hardware {
+  readonly mass: number;
+  readonly price: Price;
+}
+
+/** A single block; with a ratchet, or without. */
+export interface CatalogueBlock extends Hardware {
+  /** Bottom of the groove [m]. */
+  readonly diameter: number;
+  readonly groove: number;
+  readonly bearing: keyof typeof bearings;
+  readonly workingLoad: number;
+  readonly ratchet?: { readonly tread: TreadName; readonly engageLoad?: number };
+}
+
+/** A ring that can be had. */
+export interface CatalogueRing extends Hardware {
+  /** Diameter round which it bends the rope [m]. */
+  readonly diameter: number;
+  /** Width of the hole [m]. */
+  readonly opening: number;
+  readonly surface: SurfaceName;
+  readonly workingLoad: number;
+}
+
+/** A cleat that can be had. */
+export interface CatalogueCleat extends Hardware {
+  readonly type: keyof typeof cleats;
+  readonly thinnest: number;
+  readonly thickest: number;
+}
+
+/** What can be had, with the user's own masses and prices. */
+export interface Catalogue {
+  readonly ropes: Named<CatalogueRope>;
+  readonly blocks: Named<CatalogueBlock>;
+  readonly rings: Named<CatalogueRing>;
+  readonly cleats: Named<CatalogueCleat>;
+}
+
+/** What the boat must keep to. */
+export interface Limits {
+  /** Most that any hand holds [N]; the crew's own figures when absent. */
+  readonly handForce?: number;
+  readonly safetyFactor: number;
+  /** True wind from which sheets must go out by themselves [m/s]; the light wind when absent. */
+  readonly runOutWind?: number;
+  /** Dry mass of all lines and their hardware [kg]. */
+  readonly mass?: number;
+  readonly cost?: Price;
+}
+
+/** A boat as its file describes it, in SI. */
+export interface Boat {
+  readonly name: string;
+  readonly note?: string;
+  readonly invented?: boolean;
+  readonly crew: Named<CrewMember>;
+  readonly conditions: Conditions;
+  readonly sails: Named<SailOnBoat>;
+  readonly lines: Named<BoatLine>;
+  readonly catalogue: Catalogue;
+  readonly limits: Limits;
+}

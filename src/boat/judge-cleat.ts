@@ -1,0 +1,142 @@
+import { cleats, gripRecords } from "../materials/cleats.js";
+import { type CreepLaw, creepLaws } from "../materials/creep.js";
+import type { FibreName } from "../materials/fibres.js";
+import { camSlipLoad } from "../reeving/cam-cleat.js";
+import { clamSlipLoad } from "../reeving/clam-cleat.js";
+import { holdVerdict } from "../reeving/hold.js";
+import { hornSlipLoad } from "../reeving/horn.js";
+import { jammerSlipLoad } from "../reeving/jammer.js";
+import { prepareJoined } from "../reeving/joined-lines.js";
+import { shapeLost } from "../reeving/set-shape.js";
+import { shapeVerdict } from "../reeving/shape-verdict.js";
+import { breakLoad, ropeStiffness } from "../rope/break-load.js";
+import { creepStrain } from "../rope/creep.js";
+import { lineLimits } from "../rope/thin-limits.js";
+import { type Band, bandOf } from "../sources/band.js";
+import type { Boat, CleatStation } from "./boat.js";
+import { type Judgement, judged } from "./judgement.js";
+import { coverOf } from "./pieces.js";
+import type { ReadyLine, ReadyPiece } from "./ready.js";
+
+/** The cleat of a line and the rope in it. */
+interface HeldPlace {
+  readonly at: number;
+  readonly station: CleatStation;
+  readonly piece: ReadyPiece;
+}
+
+function cleatIn({ placed, pieces }: ReadyLine): HeldPlace | undefined {
+  const at = placed.findIndex(({ station }) => station.kind === "cleat");
+  const found = placed[at];
+  if (found?.station.kind !== "cleat") return undefined;
+  return { at, station: found.station, piece: pieces[found.piece]! };
+}
+
+function slipLoadIn({ catalogue, conditions }: Boat, { station, piece }: HeldPlace): Band {
+  const cleat = cleats[catalogue.cleats[station.cleat]!.type];
+  const cover = coverOf(piece.rope, conditions.wet);
+  const strength = breakLoad(piece.make);
+  const ropeDiameter = piece.rope.diameter;
+  switch (cleat.kind) {
+    case "cam":
+      return camSlipLoad({ cleat, cover, ropeDiameter, breakLoad: strength });
+    case "clam":
+      return clamSlipLoad({ cleat, cover, ropeDiameter, breakLoad: strength });
+    case "jammer":
+      return jammerSlipLoad({ cleat, cover, breakLoad: strength });
+    case "horn":
+      return hornSlipLoad({
+        cleat,
+        cover,
+        turns: station.turns ?? 0,
+        eights: station.eights ?? 0,
+        tail: gripRecords.tail,
+      });
+  }
+}
+
+/** Whether the cleat takes the rope, and, where it holds the line, whether it holds the gusts. */
+export function judgeCleat(boat: Boat, ready: ReadyLine): Judgement[] {
+  const held = cleatIn(ready);
+  if (held === undefined) return [];
+  const { at, piece } = held;
+  const fit = lineLimits(piece.make, piece.job)
+    .filter(({ name }) => name === "cleat")
+    .map(({ margins, reason }) => judged("lasts", "size of rope in the cleat", margins, reason));
+  if (ready.line.heldBy !== "cleat") return fit;
+  const slipLoad = slipLoadIn(boat, held);
+  const load = ready.over(
+    { gust: ready.loads.gust },
+    (run, { gust }) => run.state(Math.max(0, gust!), "easing").stations[at]!.loadTension,
+  );
+  const { reason } = holdVerdict({ subject: "", slipLoad, load, changes: [] });
+  const margins = {
+    middle: slipLoad.value / Math.max(load.value, 1e-9),
+    worst: slipLoad.low / Math.max(load.high, 1e-9),
+  };
+  return [judged("holds", "cleat in a gust", margins, `the rope ${reason}`), ...fit];
+}
+
+/** Creep law of a fibre; those of which nothing is known have none. */
+const creepOf: Readonly<Partial<Record<FibreName, CreepLaw>>> = {
+  polyester: creepLaws.polyester,
+  aramid: creepLaws.aramid,
+  aramidHighModulus: creepLaws.aramid,
+  hmpe: creepLaws.hmpe,
+  hmpeHighModulus: creepLaws.hmpe,
+  lcp: creepLaws.lcp,
+};
+
+const nothing: Band = { value: 0, low: 0, high: 0 };
+
+/** Whether a set line keeps the sail where it was put: stretch in gusts, creep, slip at the cleat. */
+export function judgeShape(boat: Boat, ready: ReadyLine): Judgement[] {
+  const held = cleatIn(ready);
+  const { movement } = ready.line;
+  if (held === undefined || movement === undefined || ready.line.heldBy !== "cleat") return [];
+  const { make } = ready.pieces[0]!;
+  const stiffness = ropeStiffness(make);
+  const strength = breakLoad(make).value;
+  const law = creepOf[make.fibre];
+  const lost = shapeLost({
+    line: ready.middle,
+    spans: ready.spans.filter(({ after }) => after <= held.at),
+    stiffnessFactor: { value: 1, low: stiffness.low / stiffness.value, high: stiffness.high / stiffness.value },
+    setLoad: ready.loads.design.value,
+    gustLoad: ready.loads.gust,
+    creep: (tension) =>
+      law === undefined
+        ? nothing
+        : creepStrain({
+            law,
+            loadShare: Math.min(1, tension / strength),
+            settling: movement.settled,
+            duration: movement.after,
+            temperature: boat.conditions.airTemperature,
+          }),
+    slipLoad: slipLoadAtSail(ready, held, slipLoadIn(boat, held)),
+    giveStiffness: { value: movement.give, low: movement.give, high: movement.give },
+  }).total;
+  const { reason } = shapeVerdict({ subject: "", lost, allowed: movement.allowed, changes: [] });
+  const margins = {
+    middle: movement.allowed / Math.max(lost.value, 1e-9),
+    worst: movement.allowed / Math.max(lost.high, 1e-9),
+  };
+  const left = law === undefined ? "; creep is left out, none is known of this fibre" : "";
+  return [judged("stays", "set shape", margins, `the sail ${reason}${left}`)];
+}
+
+/** Load at the sail at which the line slips through its closed cleat, friction on the way helping. */
+function slipLoadAtSail({ parts }: ReadyLine, { station }: HeldPlace, slipLoad: Band): Band {
+  return bandOf({ slipLoad }, (values) => {
+    const closed = parts.map((part) => ({
+      ...part,
+      stations: part.stations.map((one) =>
+        one.kind === "cleat" && one.name === station.name
+          ? { ...one, closed: true, holdLoad: Math.max(0, values.slipLoad) }
+          : one,
+      ),
+    }));
+    return prepareJoined(closed).runOutLoad();
+  });
+}

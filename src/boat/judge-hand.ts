@@ -1,0 +1,79 @@
+import { figures, printForce } from "../quantity/print.js";
+import { lineLimits } from "../rope/thin-limits.js";
+import type { Band } from "../sources/band.js";
+import type { Boat } from "./boat.js";
+import { type Judgement, judged } from "./judgement.js";
+import type { ReadyLine } from "./ready.js";
+
+/** A force is never below nothing, however wide its range. */
+function notBelowNothing({ value, low, high }: Band): Band {
+  return { value, low: Math.max(0, low), high };
+}
+
+/** What the hand feels on a line in the design wind, and from which load it goes out, with ranges [N]. */
+export interface Feel {
+  readonly hauling: Band;
+  readonly easing: Band;
+  readonly runOutLoad: Band;
+}
+
+/**
+ * What the hand feels on a line of a boat in the design wind, between gusts.
+ *
+ * @param ready  a line made ready by `lineOf`
+ * @returns hauling and easing force, and the load from which the line goes out by itself with its tail [N]
+ */
+export function feelOf({ over, loads, line }: ReadyLine): Feel {
+  const load = { load: loads.design };
+  const tail = line.tailDrag ?? 0;
+  return {
+    hauling: notBelowNothing(over(load, (run, values) => run.handForces(Math.max(0, values.load!)).hauling)),
+    easing: notBelowNothing(over(load, (run, values) => run.handForces(Math.max(0, values.load!)).easing)),
+    runOutLoad: notBelowNothing(over({}, (run) => run.runOutLoad(tail))),
+  };
+}
+
+const range = ({ low, high }: Band) => `${figures(low, 2)} to ${figures(high, 2)} N`;
+const over = (there: number, { value, high }: Band) => ({
+  middle: there / Math.max(value, 1e-9),
+  worst: there / Math.max(high, 1e-9),
+});
+
+/** Whether the hand can hold the line, and haul it. */
+export function judgeHand({ limits }: Boat, { line, hand, pieces }: ReadyLine, { hauling, easing }: Feel): Judgement[] {
+  const hauls = judged(
+    "hauls",
+    "pull to haul",
+    over(hand.pull, hauling),
+    `hauling asks for ${printForce(hauling.value)}, likely ${range(hauling)}; ${line.hand} pulls ${printForce(hand.pull)}`,
+  );
+  if (line.heldBy === "cleat") return [hauls];
+  const most = Math.min(hand.hold, limits.handForce ?? Number.POSITIVE_INFINITY);
+  const holds = judged(
+    "holds",
+    "hand that holds",
+    over(most, easing),
+    `holding asks for ${printForce(easing.value)}, likely ${range(easing)}; ${line.hand} keeps up ${printForce(most)}`,
+  );
+  const last = pieces.at(-1)!;
+  const comfort = lineLimits(last.make, { ...last.job, handTension: easing.value })
+    .filter(({ name }) => name === "hand comfort")
+    .map(({ margins, reason }) => judged("hauls", "thickness in the hand", margins, reason));
+  return [holds, hauls, ...comfort];
+}
+
+/** Whether the line goes out by itself in light air. */
+export function judgeRunOut({ loads, line, over: across }: ReadyLine, { runOutLoad }: Feel): Judgement[] {
+  const { light } = loads;
+  if (light === undefined) return [];
+  const tail = line.tailDrag ?? 0;
+  const margin = across({ light }, (run, values) => Math.max(0, values.light!) / Math.max(1e-9, run.runOutLoad(tail)));
+  return [
+    judged(
+      "runs",
+      "run out in light air",
+      { middle: margin.value, worst: margin.low },
+      `light air gives ${figures(light.value, 2)} N, likely ${range(light)}; the line goes out from ${figures(runOutLoad.value, 2)} N, likely ${range(runOutLoad)}`,
+    ),
+  ];
+}

@@ -1,0 +1,130 @@
+import { z } from "zod";
+import { useFactors } from "../materials/ageing.js";
+import { ropeEnds } from "../materials/ends.js";
+import { type BoatLine, lineKinds } from "./boat.js";
+import {
+  chosenName,
+  count,
+  list,
+  mapping,
+  nameIn,
+  oneOf,
+  plain,
+  quantity,
+  quoted,
+  wanted,
+  words,
+} from "./schema-words.js";
+
+/** A mapping of one of several kinds. */
+export function kinds<const Options extends readonly [z.core.$ZodTypeDiscriminable, ...z.core.$ZodTypeDiscriminable[]]>(
+  options: Options,
+  names: readonly string[],
+) {
+  return z.discriminatedUnion("kind", options, {
+    error: () => wanted(`a mapping with the key "kind": one of ${quoted(names)}`, "Say first of which kind it is."),
+  });
+}
+
+const load = kinds(
+  [
+    mapping(
+      {
+        kind: z.literal("sail"),
+        sail: chosenName("sail of this file"),
+        corner: oneOf(["sheet", "halyard"], "which load of the sail"),
+        share: plain("share", "part of that load that this line takes").exactOptional(),
+      },
+      "load that a sail gives",
+    ),
+    mapping(
+      {
+        kind: z.literal("stated"),
+        design: quantity("loadTension", "load in the design wind, between gusts"),
+        light: quantity("loadTension", "load in light air, for a line that must go out by itself").exactOptional(),
+        spread: plain("share", "how far the truth may lie from these loads, as a part of them", 0, 0.9).exactOptional(),
+      },
+      "load as stated",
+    ),
+  ],
+  ["sail", "stated"],
+);
+
+const place = {
+  name: chosenName("name of the station"),
+  distance: quantity(
+    "lineLength",
+    "rope from the station before, or from the sail, to here, hauled in",
+  ).exactOptional(),
+};
+const wrap = quantity("wrapAngle", "angle over which the rope touches");
+const lines = count("lines that share it", 1, 8).exactOptional();
+
+const station = kinds(
+  [
+    mapping(
+      { kind: z.literal("block"), ...place, block: chosenName("block of the catalogue"), wrap, lines },
+      "a block",
+    ),
+    mapping({ kind: z.literal("ring"), ...place, ring: chosenName("ring of the catalogue"), wrap, lines }, "a ring"),
+    mapping(
+      {
+        kind: z.literal("tackle"),
+        ...place,
+        parts: count("rope parts that pull on the moving block", 1, 12),
+        hauledFrom: oneOf(["moving", "fixed"], "block that the hauling part leaves"),
+        block: chosenName("block of the catalogue; one for each sheave"),
+        leadBlocks: count("lead blocks after the tackle", 0, 8).exactOptional(),
+        length: quantity("lineLength", "length of one part, hauled in").exactOptional(),
+      },
+      "a purchase",
+    ),
+    mapping(
+      {
+        kind: z.literal("cleat"),
+        ...place,
+        cleat: chosenName("cleat of the catalogue"),
+        turns: plain("turnCount", "turns round the base of a horn cleat", 0, 15).exactOptional(),
+        eights: plain("turnCount", "crossings over its horns", 0, 10).exactOptional(),
+      },
+      "a cleat",
+    ),
+  ],
+  ["block", "ring", "tackle", "cleat"],
+);
+
+/** One line of a boat file. */
+export const lineSchema = mapping(
+  {
+    kind: oneOf(lineKinds, "what the line is for"),
+    note: words("anything worth knowing").exactOptional(),
+    load,
+    rope: list(
+      mapping(
+        { rope: chosenName("rope of the catalogue"), length: quantity("lineLength", "length of the piece") },
+        "a length of one rope",
+      ),
+      4,
+      "pieces from the sail to the hand",
+    ),
+    path: list(station, 12, "stations from the sail to the hand"),
+    heldBy: oneOf(["hand", "cleat"], "what holds it while sailing"),
+    hand: chosenName("who of the crew works it"),
+    ends: list(nameIn(ropeEnds, "how the rope ends"), 6, "ends and knots of the rope"),
+    use: nameIn(useFactors, "how long it has been in use"),
+    daysInSun: plain("sunDays", "whole days without a cover in full sun").exactOptional(),
+    tailDrag: quantity("tension", "pull that drags the loose tail along").exactOptional(),
+    movement: mapping(
+      {
+        allowed: quantity("stretch", "movement at the sail that is still right"),
+        give: quantity("giveStiffness", "load that the sail drops for each metre it is given"),
+        settled: quantity("duration", "time under load before the line was set or marked"),
+        after: quantity("duration", "time from then to the end of the leg"),
+      },
+      "how far the set line may move the sail",
+    ).exactOptional(),
+    touches: list(chosenName("line of this file"), 6, "lines that it rubs on while it runs").exactOptional(),
+    safetyFactor: plain("safetyFactor", "for this line instead of the boat's").exactOptional(),
+  },
+  "a line",
+) satisfies z.ZodType<BoatLine>;

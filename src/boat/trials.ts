@@ -1,0 +1,122 @@
+import type { Boat, BoatLine, BoatStation, Catalogue, CatalogueBlock, CatalogueRope } from "./boat.js";
+
+/** A single change of a line, to be tried. */
+export interface LineTrial {
+  readonly words: string;
+  /** How far it is from the line as it is: differences of size as logarithms, other differences as judged steps. */
+  readonly away: number;
+  readonly line: BoatLine;
+}
+
+/** Judged: how many such steps a difference that is none of size is worth. */
+const steps = {
+  fibre: 0.4,
+  construction: 0.3,
+  strands: 0.15,
+  bearing: 0.15,
+  ratchet: 0.7,
+  part: 0.35,
+  cleat: 0.5,
+  turn: 0.2,
+};
+
+/** Turns that are tried on a horn cleat that takes the place of another. */
+const hornTurns: readonly number[] = [2, 3, 4, 5, 6];
+
+const between = (one: number, other: number) => Math.abs(Math.log(one / other));
+
+/**
+ * Every single change of a line that the catalogue allows: another rope, block, ring or cleat, one part or turn more or less.
+ *
+ * @param boat  boat with its catalogue
+ * @param line  line to be changed
+ * @returns changes, nearest first
+ */
+export function lineTrials({ catalogue }: Boat, line: BoatLine): LineTrial[] {
+  return [...ropeTrials(catalogue, line), ...line.path.flatMap((_, at) => stationTrials(catalogue, line, at))].sort(
+    (one, other) => one.away - other.away,
+  );
+}
+
+function ropesApart(one: CatalogueRope, other: CatalogueRope): number {
+  return (
+    between(one.diameter, other.diameter) +
+    (one.fibre === other.fibre ? 0 : steps.fibre) +
+    (one.construction === other.construction ? 0 : steps.construction) +
+    (one.cover?.strands === other.cover?.strands ? 0 : steps.strands) +
+    (one.cover?.fibre === other.cover?.fibre ? 0 : steps.fibre)
+  );
+}
+
+function ropeTrials({ ropes }: Catalogue, line: BoatLine): LineTrial[] {
+  return line.rope.flatMap((piece, at) =>
+    Object.entries(ropes)
+      .filter(([name]) => name !== piece.rope)
+      .map(([name, rope]) => ({
+        words: `${name} instead of ${piece.rope}`,
+        away: ropesApart(rope, ropes[piece.rope]!),
+        line: { ...line, rope: line.rope.with(at, { ...piece, rope: name }) },
+      })),
+  );
+}
+
+function blocksApart(one: CatalogueBlock, other: CatalogueBlock): number {
+  return (
+    between(one.diameter, other.diameter) +
+    between(one.groove, other.groove) / 4 +
+    (one.bearing === other.bearing ? 0 : steps.bearing) +
+    (one.ratchet?.tread === other.ratchet?.tread ? 0 : steps.ratchet)
+  );
+}
+
+function stationTrials(catalogue: Catalogue, line: BoatLine, at: number): LineTrial[] {
+  const station = line.path[at]!;
+  const put = (words: string, away: number, changed: BoatStation): LineTrial => ({
+    words: `${words} at ${station.name}`,
+    away,
+    line: { ...line, path: line.path.with(at, changed) },
+  });
+  if (station.kind === "ring") {
+    const now = catalogue.rings[station.ring]!;
+    return others(catalogue.rings, station.ring).map(([ring, { diameter }]) =>
+      put(ring, between(diameter, now.diameter), { ...station, ring }),
+    );
+  }
+  if (station.kind === "cleat") return cleatTrials(catalogue, station, put);
+  const now = catalogue.blocks[station.block]!;
+  const blocks = others(catalogue.blocks, station.block).map(([block, other]) =>
+    put(block, blocksApart(other, now), { ...station, block }),
+  );
+  if (station.kind !== "tackle") return blocks;
+  const parts = [-2, -1, 1, 2].map((more) => ({ parts: station.parts + more, away: steps.part * Math.abs(more) }));
+  return [
+    ...blocks,
+    ...parts
+      .filter((one) => one.parts >= 1 && one.parts <= 12)
+      .map((one) => put(`${one.parts} parts instead of ${station.parts}`, one.away, { ...station, parts: one.parts })),
+  ];
+}
+
+function others<Thing>(table: Readonly<Record<string, Thing>>, name: string): [string, Thing][] {
+  return Object.entries(table).filter(([other]) => other !== name);
+}
+
+function cleatTrials(
+  { cleats }: Catalogue,
+  station: Extract<BoatStation, { kind: "cleat" }>,
+  put: (words: string, away: number, changed: BoatStation) => LineTrial,
+): LineTrial[] {
+  const { turns, eights: _, ...plain } = station;
+  const swaps = others(cleats, station.cleat).flatMap(([cleat, { type }]) =>
+    type === "horn"
+      ? hornTurns.map((wound, index) =>
+          put(`${cleat} with ${wound} turns`, steps.cleat + steps.turn * index, { ...plain, cleat, turns: wound }),
+        )
+      : [put(cleat, steps.cleat, { ...plain, cleat })],
+  );
+  if (turns === undefined) return swaps;
+  const more = [1, 2, 3].map((extra) =>
+    put(`${turns + extra} turns instead of ${turns}`, steps.turn * extra, { ...station, turns: turns + extra }),
+  );
+  return [...more.filter((_, index) => turns + index + 1 <= 15), ...swaps];
+}

@@ -1,0 +1,56 @@
+import type { LineCheck } from "../boat/check.js";
+import { type BoatComparison, compareBoats, type LineComparison } from "../boat/compare.js";
+import { figures } from "../quantity/print.js";
+import { readBoat } from "./boats.js";
+import { outcomeWord } from "./check.js";
+import { aligned } from "./columns.js";
+import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
+
+/** What `haulbook compare` was asked. */
+export interface CompareOptions {
+  readonly before: string;
+  readonly after: string;
+  readonly json: boolean;
+}
+
+function pair(line: LineComparison, of: (check: LineCheck) => number): string {
+  const { before, after } = line;
+  const one = before === undefined ? "–" : figures(of(before));
+  const other = after === undefined ? "–" : figures(of(after));
+  return one === other ? one : `${one} → ${other}`;
+}
+
+function row(line: LineComparison): string[] {
+  const changed = line.changed.map(
+    ({ aspect, before, after }) => `${aspect} ${outcomeWord(before)} → ${outcomeWord(after)}`,
+  );
+  return [
+    line.name,
+    pair(line, ({ feel }) => feel.hauling.value),
+    pair(line, ({ feel }) => feel.easing.value),
+    pair(line, ({ feel }) => feel.runOutLoad.value),
+    pair(line, ({ budget }) => 1000 * budget.dry.value),
+    pair(line, ({ budget }) => budget.cost),
+    changed.join(", "),
+  ];
+}
+
+function report({ before, after, lines }: BoatComparison): string {
+  const titles = ["line", "haul [N]", "hold [N]", "out [N]", "dry [g]", before.currency, "changed"];
+  const change = (from: number, to: number, unit: string, digits = 3) =>
+    `${figures(from, digits)} → ${figures(to, digits)} ${unit}`;
+  const sums = [
+    change(before.dry.value, after.dry.value, "kg dry"),
+    change(before.wet.value, after.wet.value, "kg wet"),
+    change(before.cost, after.cost, after.currency, 4),
+  ].join(", ");
+  return `${before.name} → ${after.name}\n\n${aligned([titles, ...lines.map(row)], [])}\n\nAll lines: ${sums}.\n`;
+}
+
+/** `haulbook compare`: two boats, or two versions of one, line by line. */
+export async function compare(options: CompareOptions, surroundings: Surroundings): Promise<ExitCode> {
+  const [before, after] = [await readBoat(options.before, surroundings), await readBoat(options.after, surroundings)];
+  const found = compareBoats(before, after);
+  surroundings.out(options.json ? `${JSON.stringify(found, undefined, 2)}\n` : report(found));
+  return exitCodes.done;
+}

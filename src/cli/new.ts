@@ -1,0 +1,43 @@
+import { join, resolve } from "node:path";
+import { shownPath } from "./folders.js";
+import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
+
+/** What `haulbook new` was asked. */
+export interface NewOptions {
+  readonly folder: string;
+}
+
+/** Files of the package by where they go in a new folder. */
+const files: readonly (readonly [from: string, to: string])[] = [
+  ["notebooks/clinic/how-to.txt", "how-to.txt"],
+  ["notebooks/clinic/our-boat.ipynb", "notebooks/our-boat.ipynb"],
+  ["notebooks/clinic/worksheet.ipynb", "notebooks/worksheet.ipynb"],
+  ["notebooks/boats/demo-skiff.yaml", "notebooks/boats/our-boat.yaml"],
+  ["notebooks/boats/demo-shop.yaml", "notebooks/boats/demo-shop.yaml"],
+  ["notebooks/boats/boat.schema.json", "notebooks/boats/boat.schema.json"],
+];
+
+/** `haulbook new`: a folder for a clinic that builds as it is. Nothing that is there is overwritten. */
+export async function newFolder(options: NewOptions, surroundings: Surroundings): Promise<ExitCode> {
+  const { currentFolder, packageFolder, disk, link, out, err } = surroundings;
+  const folder = resolve(currentFolder, options.folder);
+  const shown = shownPath(folder, currentFolder);
+  const inTheWay = (await disk.list(folder)) ?? [];
+  if (inTheWay.length > 0) {
+    err(`${shown} is not empty: it holds ${inTheWay.slice(0, 5).join(", ")}. Name a folder that is not there yet.\n`);
+    return exitCodes.failed;
+  }
+  const texts = await Promise.all(files.map(([from]) => disk.read(join(packageFolder, from))));
+  const missing = files.filter((_, index) => texts[index] === undefined);
+  if (missing.length > 0) {
+    err(`The package lacks ${missing.map(([from]) => from).join(", ")}. Install it again.\n`);
+    return exitCodes.failed;
+  }
+  for (const [index, [, to]] of files.entries()) await disk.replace(join(folder, to), texts[index]!);
+  await link(packageFolder, join(folder, "node_modules", "haulbook"));
+  out(
+    `${shown} is ready: ${files.map(([, to]) => to).join(", ")}.\n` +
+      `Next: cd ${shown}, then haulbook reports. Change notebooks/boats/our-boat.yaml to your boat; how-to.txt says how.\n`,
+  );
+  return exitCodes.done;
+}

@@ -1,0 +1,190 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import type { BoatCheck } from "../../src/boat/check.js";
+import { boatOf } from "../../src/boat/read.js";
+import { dispatch } from "../../src/cli/dispatch.js";
+import type { Surroundings } from "../../src/cli/surroundings.js";
+import { demoText, here, smallBoat, smallBoatWith } from "../boat/small-boat.js";
+import { memoryDisk } from "../report/memory.js";
+import { sample } from "../report/sample.js";
+
+/** Files of the package that a new folder is made of. */
+const packaged = [
+  "notebooks/clinic/how-to.txt",
+  "notebooks/clinic/our-boat.ipynb",
+  "notebooks/clinic/worksheet.ipynb",
+  "notebooks/boats/demo-skiff.yaml",
+  "notebooks/boats/demo-shop.yaml",
+  "notebooks/boats/boat.schema.json",
+];
+
+function world(files: Readonly<Record<string, string>> = {}) {
+  const disk = memoryDisk();
+  disk.texts.set("/package/package.json", '{"version":"1.2.3"}');
+  for (const name of packaged)
+    disk.texts.set(`/package/${name}`, readFileSync(new URL(`../../${name}`, import.meta.url), "utf8"));
+  for (const [name, text] of Object.entries(files)) disk.texts.set(`/boat/${name}`, text);
+  const said = { out: "", err: "", linked: [] as string[] };
+  const surroundings: Surroundings = {
+    currentFolder: "/boat",
+    packageFolder: "/package",
+    disk,
+    out: (text) => {
+      said.out += text;
+    },
+    err: (text) => {
+      said.err += text;
+    },
+    now: () => 0,
+    run: async () => sample,
+    plotly: async () => "",
+    open: async () => {},
+    installKernel: async () => "",
+    link: async (folder, path) => {
+      said.linked.push(`${path} → ${folder}`);
+    },
+    signal: new AbortController().signal,
+  };
+  return { disk, said, tell: (...args: string[]) => dispatch(args, surroundings) };
+}
+
+const weak = smallBoatWith(["safetyFactor: 5", "safetyFactor: 100"]);
+
+describe("haulbook check", () => {
+  it("prints a row for every line, the sums, what to mend first and a caution", async () => {
+    const { said, tell } = world({ "small.yaml": smallBoat });
+    expect(await tell("check", "small.yaml")).toBe(0);
+    const rows = said.out.split("\n");
+    expect(rows[0]).toBe("small boat");
+    for (const word of ["haul [N]", "hold [N]", "holds", "hauls", "runs", "stays", "lasts", "strong", "dry [g]", "EUR"])
+      expect(rows[2]).toContain(word);
+    for (const name of ["mainsheet", "halyard", "outhaul"]) expect(rows.some((row) => row.startsWith(name))).toBe(true);
+    expect(said.out).toMatch(/All lines: [\d.]+ kg dry/u);
+    expect(said.out).toMatch(/First: |Nothing to mend/u);
+    expect(said.out).toContain("rated strength");
+    expect(said.err).toBe("");
+  });
+
+  it("fails with code 1 where a line is too weak, and says which change helps or that none does", async () => {
+    const { said, tell } = world({ "weak.yaml": weak });
+    expect(await tell("check", "weak.yaml")).toBe(1);
+    expect(said.out).toMatch(/First: \w+: is too weak/u);
+    expect(said.out).toMatch(/Try .+|No single change/u);
+    expect(said.out).toContain("NO");
+  });
+
+  it("prints the whole check as JSON", async () => {
+    const { said, tell } = world({ "small.yaml": smallBoat });
+    expect(await tell("check", "small.yaml", "--json")).toBe(0);
+    const check = JSON.parse(said.out) as BoatCheck;
+    expect(check.lines.map(({ name }) => name)).toEqual(Object.keys(boatOf(smallBoat, here).lines));
+    expect(check.lines[0]!.judgements[0]).toMatchObject({ aspect: "holds", margins: { middle: expect.any(Number) } });
+    expect(check.safe).toBe(true);
+  });
+
+  it("takes the catalogue that lies beside the file", async () => {
+    const files = {
+      "boats/skiff.yaml": demoText("demo-skiff.yaml"),
+      "boats/demo-shop.yaml": demoText("demo-shop.yaml"),
+    };
+    const { said, tell } = world(files);
+    expect(await tell("check", "boats/skiff.yaml")).toBe(0);
+    expect(said.out).toContain("the demo skiff");
+    const alone = world({ "skiff.yaml": files["boats/skiff.yaml"] });
+    expect(await alone.tell("check", "skiff.yaml")).toBe(1);
+    expect(alone.said.err).toContain('skiff.yaml:10:12: catalogue: found "demo-shop.yaml", which is not there');
+  });
+
+  it("fails with code 1 and the place of every fault of a file", async () => {
+    const { said, tell } = world({
+      "bad.yaml": smallBoatWith(["area: 8 m^2", "area: 8"], ["kind: halyard", "kind: haliard"]),
+    });
+    expect(await tell("check", "bad.yaml")).toBe(1);
+    expect(said.err).toContain("bad.yaml:17:11: sails › main › area: found the plain number 8");
+    expect(said.err).toContain('Did you mean "halyard"?');
+    expect(said.out).toBe("");
+  });
+
+  it("fails with code 1 where there is no such file", async () => {
+    const { said, tell } = world();
+    expect(await tell("check", "none.yaml")).toBe(1);
+    expect(said.err).toContain("none.yaml: found no such file");
+    expect(said.err).toContain("haulbook new");
+  });
+});
+
+describe("haulbook compare", () => {
+  it("shows two versions line by line, with what changed", async () => {
+    const { said, tell } = world({ "small.yaml": smallBoat, "weak.yaml": weak });
+    expect(await tell("compare", "small.yaml", "weak.yaml")).toBe(0);
+    expect(said.out).toContain("small boat → small boat");
+    expect(said.out).toMatch(/mainsheet .*strong yes → NO/u);
+    expect(said.out).toMatch(/All lines: .* kg dry/u);
+  });
+
+  it("prints the whole comparison as JSON", async () => {
+    const { said, tell } = world({ "small.yaml": smallBoat });
+    expect(await tell("compare", "small.yaml", "small.yaml", "--json")).toBe(0);
+    const { lines } = JSON.parse(said.out) as { lines: { changed: unknown[] }[] };
+    expect(lines.map(({ changed }) => changed)).toEqual([[], [], []]);
+  });
+});
+
+describe("haulbook new", () => {
+  it("makes a folder with everything in it and says how to go on", async () => {
+    const { disk, said, tell } = world();
+    expect(await tell("new", "clinic")).toBe(0);
+    for (const name of [
+      "how-to.txt",
+      "notebooks/our-boat.ipynb",
+      "notebooks/worksheet.ipynb",
+      "notebooks/boats/our-boat.yaml",
+    ])
+      expect(disk.texts.has(`/boat/clinic/${name}`), name).toBe(true);
+    expect(said.linked).toEqual(["/boat/clinic/node_modules/haulbook → /package"]);
+    expect(said.out).toContain("cd clinic, then haulbook reports");
+    expect(await tell("check", "clinic/notebooks/boats/our-boat.yaml")).toBe(0);
+  });
+
+  it("overwrites nothing", async () => {
+    const { disk, said, tell } = world({ "clinic/how-to.txt": "mine" });
+    const before = new Map(disk.texts);
+    expect(await tell("new", "clinic")).toBe(1);
+    expect(said.err).toContain("clinic is not empty: it holds how-to.txt");
+    expect(new Map(disk.texts)).toEqual(before);
+    expect(said.linked).toEqual([]);
+  });
+
+  it("makes nothing where the package is not whole", async () => {
+    const { disk, said, tell } = world();
+    disk.texts.delete("/package/notebooks/clinic/worksheet.ipynb");
+    expect(await tell("new", "clinic")).toBe(1);
+    expect(said.err).toContain("The package lacks notebooks/clinic/worksheet.ipynb");
+    expect([...disk.texts.keys()].filter((path) => path.startsWith("/boat/"))).toEqual([]);
+  });
+});
+
+describe("wrong use", () => {
+  it.each([
+    [["check"], "Not enough"],
+    [["compare", "one.yaml"], "Not enough"],
+    [["new"], "Not enough"],
+    [["check", "a.yaml", "--jsn"], "jsn"],
+    [["comparee"], "Did you mean compare?"],
+  ])("refuses %j with code 2 and a hint", async (args, word) => {
+    const { said, tell } = world();
+    expect(await tell(...args)).toBe(2);
+    expect(said.err).toContain(word);
+    expect(said.err).toContain("--help");
+  });
+
+  it.each([
+    [["check", "--help"], "Boat file"],
+    [["compare", "--help"], "side by side"],
+    [["new", "--help"], "not there yet"],
+  ])("explains %j", async (args, word) => {
+    const { said, tell } = world();
+    expect(await tell(...args)).toBe(0);
+    expect(said.out).toContain(word);
+  });
+});
