@@ -1,9 +1,10 @@
 // Speed of this package beside something else that does the same. `--json` prints the rows as JSON and nothing else.
 // The exit code tells whether results agree; it never depends on a time.
 import { batchRow } from "./batch.mjs";
+import { planRow } from "./plan.mjs";
 import { reportsRow } from "./reports.mjs";
 
-const rows = [batchRow(), reportsRow()];
+const rows = [batchRow(), await planRow(), reportsRow()];
 
 if (process.argv.includes("--json")) {
   const plain = rows.map(({ name, ours, baseline, ratio, unit }) => ({ name, ours, baseline, ratio, unit }));
