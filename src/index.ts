@@ -462,17 +462,8 @@ export { type MassBudget, type MassShare, massBudget } from "./plan/mass-budget.
 export { type Goal, type Optimum, optimum, type Proof } from "./plan/optimum.js";
 export { PlanError } from "./plan/plan-error.js";
 export { type PlanResults, planJson } from "./plan/plan-json.js";
-export type {
-  Chosen,
-  MeasureLimit,
-  Part,
-  Piece,
-  PlanLimit,
-  PlanLine,
-  PlannedBoat,
-  PlanOption,
-  TotalLimit,
-} from "./plan/planned-boat.js";
+export type { Chosen, Part, Piece, PlanLine, PlanOption } from "./plan/plan-option.js";
+export type { MeasureLimit, PlanLimit, PlannedBoat, TotalLimit } from "./plan/planned-boat.js";
 export { type Gain, type Priority, priorities } from "./plan/priorities.js";
 export { robustBoat } from "./plan/robust.js";
 export { type PartPurchase, type RopePurchase, type ShoppingList, shoppingList } from "./plan/shopping-list.js";

@@ -1,5 +1,6 @@
 import { allowedOptions, capOf } from "./limit.js";
-import type { PlanLimit, PlanLine, PlannedBoat, PlanOption } from "./planned-boat.js";
+import type { PlanLine, PlanOption } from "./plan-option.js";
+import type { PlanLimit, PlannedBoat } from "./planned-boat.js";
 import { countOf, type TotalName, totalNames } from "./total.js";
 
 /** A line with the options that are worth looking at, and what each adds to the totals, in whole counts. */

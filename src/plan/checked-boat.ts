@@ -1,6 +1,7 @@
 import { ValueError } from "../quantity/errors.js";
 import { PlanError } from "./plan-error.js";
-import type { MeasureLimit, PlanLimit, PlanLine, PlannedBoat, PlanOption } from "./planned-boat.js";
+import type { PlanLine, PlanOption } from "./plan-option.js";
+import type { MeasureLimit, PlanLimit, PlannedBoat } from "./planned-boat.js";
 import { totalNames, totals } from "./total.js";
 
 /**

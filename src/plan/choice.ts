@@ -1,5 +1,6 @@
 import { PlanError } from "./plan-error.js";
-import type { Chosen, PlannedBoat } from "./planned-boat.js";
+import type { Chosen } from "./plan-option.js";
+import type { PlannedBoat } from "./planned-boat.js";
 import { lessBy, type TotalName, type Totals, totalNames, totalsOf } from "./total.js";
 
 /**

@@ -1,4 +1,4 @@
-import type { Chosen, Piece } from "./planned-boat.js";
+import type { Chosen, Piece } from "./plan-option.js";
 
 /** One line to make: what to cut for it, and the work. */
 export interface LineCut {

@@ -1,6 +1,6 @@
 import type { Candidate, Caps } from "./candidates.js";
 import { PlanError } from "./plan-error.js";
-import type { Chosen } from "./planned-boat.js";
+import type { Chosen } from "./plan-option.js";
 import type { Row, Solver } from "./solver.js";
 import { countsOf, type TotalName, totalNames, totalOf } from "./total.js";
 

@@ -68,7 +68,7 @@ function loosened(limit: PlanLimit, boat: PlannedBoat): PlanLimit | undefined {
 }
 
 /** Values of the options that a limit shuts out, nearest first. */
-export function boundsBeyond(limit: MeasureLimit, { lines }: PlannedBoat): number[] {
+function boundsBeyond(limit: MeasureLimit, { lines }: PlannedBoat): number[] {
   const options = lines.find(({ name }) => name === limit.line)!.options;
   const shut = options.filter((option) => !meets(option, limit)).map(({ measures }) => measures[limit.measure]!);
   const away = (value: number) => Math.abs(value - limit.bound);

@@ -1,5 +1,6 @@
 import { figures } from "../quantity/print.js";
-import type { MeasureLimit, PlanLimit, PlanLine, PlanOption } from "./planned-boat.js";
+import type { PlanLine, PlanOption } from "./plan-option.js";
+import type { MeasureLimit, PlanLimit } from "./planned-boat.js";
 import { countOf, countsWithin, printTotal, type TotalName, totalOf } from "./total.js";
 
 /** Whether an option meets a limit on a measure of its line. */

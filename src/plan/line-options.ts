@@ -10,7 +10,7 @@ import type { LineJob } from "../rope/thin-limits.js";
 import type { Catalogue, CatalogueBlock, CatalogueRope, CatalogueTaper } from "./catalogue.js";
 import { largestBlockLoad, marginMeasures } from "./option-strength.js";
 import { PlanError } from "./plan-error.js";
-import type { Piece, PlanLine, PlanOption } from "./planned-boat.js";
+import type { Piece, PlanLine, PlanOption } from "./plan-option.js";
 
 /** What a line has to do, whatever it is made of. */
 export interface PlanJob {
@@ -175,7 +175,7 @@ function velocityRatioOf({ job, rope, block }: Kit): number {
     name: "sheave",
     diameter: block.sheaveDiameter,
     wrapAngle: Math.PI,
-    pinRadius: 0,
+    pinRadius: block.sheaveDiameter / 8,
     bearingFriction: 0,
   };
   const stiffness = { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 };

@@ -1,4 +1,4 @@
-import type { Chosen } from "./planned-boat.js";
+import type { Chosen } from "./plan-option.js";
 import { totalsOf } from "./total.js";
 
 /** Mass of one line, or of all [kg]. */

@@ -1,7 +1,8 @@
 import { type Candidate, type Caps, candidatesOf, capsOf } from "./candidates.js";
 import { checkedBoat } from "./checked-boat.js";
 import { leastTotal } from "./least-total.js";
-import type { Chosen, PlannedBoat } from "./planned-boat.js";
+import type { Chosen } from "./plan-option.js";
+import type { PlannedBoat } from "./planned-boat.js";
 import type { Solver } from "./solver.js";
 import { fromCounts, type TotalName, type Totals, totalsOf } from "./total.js";
 

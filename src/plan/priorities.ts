@@ -1,7 +1,8 @@
 import { figures } from "../quantity/print.js";
 import { checkedBoat } from "./checked-boat.js";
 import { allowedOptions } from "./limit.js";
-import type { Chosen, PlannedBoat, PlanOption } from "./planned-boat.js";
+import type { Chosen, PlanOption } from "./plan-option.js";
+import type { PlannedBoat } from "./planned-boat.js";
 import { printTotal } from "./total.js";
 
 /** What another option of a line would save at the hand, and what it takes. */

@@ -1,6 +1,7 @@
 import { checkedBoat } from "./checked-boat.js";
 import { PlanError } from "./plan-error.js";
-import type { PlanLine, PlannedBoat, PlanOption } from "./planned-boat.js";
+import type { PlanLine, PlanOption } from "./plan-option.js";
+import type { PlannedBoat } from "./planned-boat.js";
 
 /**
  * The same boat at the bad end of the friction band: its limits must hold at the 95th percentile.

@@ -1,6 +1,6 @@
 import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
-import type { Chosen } from "./planned-boat.js";
+import type { Chosen } from "./plan-option.js";
 
 /** Rope to buy. */
 export interface RopePurchase {

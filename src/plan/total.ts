@@ -1,5 +1,5 @@
 import { figures } from "../quantity/print.js";
-import type { Chosen, PlanLine, PlanOption } from "./planned-boat.js";
+import type { Chosen, PlanLine, PlanOption } from "./plan-option.js";
 
 /** A total of the whole boat: what a plan can limit and make small. */
 interface Total {

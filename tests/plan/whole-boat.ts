@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import type { PlanLimit, PlanLine, PlannedBoat, PlanOption } from "../../src/plan/planned-boat.js";
+import type { PlanLine, PlanOption } from "../../src/plan/plan-option.js";
+import type { PlanLimit, PlannedBoat } from "../../src/plan/planned-boat.js";
 
 /** An option in whole milligrams, cents and millinewtons, so that sums by hand are exact. */
 export interface WholeOption {
