@@ -448,7 +448,7 @@ export { BoatFileError, type Trouble } from "./boat/trouble.js";
 
 // Which ropes and blocks should it carry?
 
-export type { Catalogue, CatalogueBlock, CatalogueRope, CatalogueTaper } from "./plan/catalogue.js";
+export type { PlanBlock, PlanCatalogue, PlanRope, PlanTaper } from "./plan/catalogue.js";
 export { type BeforeAfter, beforeAfter, choiceFrom, type LineChange } from "./plan/choice.js";
 export { type Conflict, smallestConflict } from "./plan/conflict.js";
 export { listCsv } from "./plan/csv.js";
@@ -456,7 +456,7 @@ export { type CutList, cutList, type LineCut, type RopeCut } from "./plan/cut-li
 export { type Front, front } from "./plan/front.js";
 export { limitWords } from "./plan/limit.js";
 export { type LimitPrice, limitPrices } from "./plan/limit-price.js";
-export { type LeftOut, optionsOf, type PlanJob } from "./plan/line-options.js";
+export { type OptionLeftOut, optionsOf, type PlanJob } from "./plan/line-options.js";
 export { changeRows, cutRows, massRows, type PlanList, shoppingRows } from "./plan/list.js";
 export { type MassBudget, type MassShare, massBudget } from "./plan/mass-budget.js";
 export { type Goal, type Optimum, optimum, type Proof } from "./plan/optimum.js";
@@ -468,7 +468,8 @@ export { type Gain, type Priority, priorities } from "./plan/priorities.js";
 export { robustBoat } from "./plan/robust.js";
 export { type PartPurchase, type RopePurchase, type ShoppingList, shoppingList } from "./plan/shopping-list.js";
 export { loadSolver, type Solver } from "./plan/solver.js";
-export { printTotal, type TotalName, type Totals, totalsOf } from "./plan/total.js";
+export { printTotal, type Totals, totalsOf } from "./plan/total.js";
+export type { TotalName } from "./plan/total-name.js";
 
 // Does it agree with what is published?
 

@@ -1,7 +1,8 @@
 import { allowedOptions, capOf } from "./limit.js";
 import type { PlanLine, PlanOption } from "./plan-option.js";
 import type { PlanLimit, PlannedBoat } from "./planned-boat.js";
-import { countOf, type TotalName, totalNames } from "./total.js";
+import { countOf, totalNames } from "./total.js";
+import type { TotalName } from "./total-name.js";
 
 /** A line with the options that are worth looking at, and what each adds to the totals, in whole counts. */
 export interface Candidate {

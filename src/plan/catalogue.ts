@@ -4,7 +4,7 @@ import type { RopeMake } from "../rope/make.js";
 import type { Band } from "../sources/band.js";
 
 /** A rope that can be had. */
-export interface CatalogueRope {
+export interface PlanRope {
   readonly id: string;
   readonly words: string;
   readonly make: RopeMake;
@@ -12,11 +12,11 @@ export interface CatalogueRope {
   /** [cent] */
   readonly pricePerMetre: number;
   /** Ways to make its running part thin. */
-  readonly tapers?: readonly CatalogueTaper[];
+  readonly tapers?: readonly PlanTaper[];
 }
 
 /** A thin running part: the stripped core of the same rope, or a thinner line spliced on. */
-export interface CatalogueTaper {
+export interface PlanTaper {
   readonly id: string;
   readonly words: string;
   readonly join: "strip" | "splice";
@@ -27,7 +27,7 @@ export interface CatalogueTaper {
 }
 
 /** A block that can be had. */
-export interface CatalogueBlock {
+export interface PlanBlock {
   readonly id: string;
   readonly words: string;
   /** Bottom of the groove [m]. */
@@ -46,7 +46,7 @@ export interface CatalogueBlock {
 }
 
 /** Ropes and blocks that a boat may choose from. */
-export interface Catalogue {
-  readonly ropes: readonly CatalogueRope[];
-  readonly blocks: readonly CatalogueBlock[];
+export interface PlanCatalogue {
+  readonly ropes: readonly PlanRope[];
+  readonly blocks: readonly PlanBlock[];
 }

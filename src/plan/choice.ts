@@ -1,7 +1,8 @@
 import { PlanError } from "./plan-error.js";
 import type { Chosen } from "./plan-option.js";
 import type { PlannedBoat } from "./planned-boat.js";
-import { lessBy, type TotalName, type Totals, totalNames, totalsOf } from "./total.js";
+import { lessBy, type Totals, totalNames, totalsOf } from "./total.js";
+import type { TotalName } from "./total-name.js";
 
 /**
  * A choice from the names of its options, such as what a boat sails with now.

@@ -3,7 +3,8 @@ import { checkedBoat } from "./checked-boat.js";
 import { type Goal, type Optimum, optimumUnder, usualGoal } from "./optimum.js";
 import type { PlannedBoat } from "./planned-boat.js";
 import type { Solver } from "./solver.js";
-import { countsOf, type TotalName } from "./total.js";
+import { countsOf } from "./total.js";
+import type { TotalName } from "./total-name.js";
 
 /** Plans of which none beats another: to better one total, another must get worse. */
 export interface Front {

@@ -2,7 +2,8 @@ import type { Candidate, Caps } from "./candidates.js";
 import { PlanError } from "./plan-error.js";
 import type { Chosen } from "./plan-option.js";
 import type { Row, Solver } from "./solver.js";
-import { countsOf, type TotalName, totalNames, totalOf } from "./total.js";
+import { countsOf, totalNames, totalOf } from "./total.js";
+import type { TotalName } from "./total-name.js";
 
 /** A choice whose total is as small as can be, in whole counts, with the bound that proves it. */
 export interface LeastTotal {

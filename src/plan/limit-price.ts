@@ -3,7 +3,8 @@ import { limitWords, meets, printBound } from "./limit.js";
 import { type Goal, optimum, usualGoal } from "./optimum.js";
 import type { MeasureLimit, PlanLimit, PlannedBoat } from "./planned-boat.js";
 import type { Solver } from "./solver.js";
-import { lessBy, printTotal, roundedUp, type TotalName, totalOf } from "./total.js";
+import { lessBy, printTotal, roundedUp, totalOf } from "./total.js";
+import type { TotalName } from "./total-name.js";
 
 /** What a limit costs: how much better the plan gets without it. */
 export interface LimitPrice {

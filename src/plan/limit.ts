@@ -1,7 +1,8 @@
 import { figures } from "../quantity/print.js";
 import type { PlanLine, PlanOption } from "./plan-option.js";
 import type { MeasureLimit, PlanLimit } from "./planned-boat.js";
-import { countOf, countsWithin, printTotal, type TotalName, totalOf } from "./total.js";
+import { countOf, countsWithin, printTotal, totalOf } from "./total.js";
+import type { TotalName } from "./total-name.js";
 
 /** Whether an option meets a limit on a measure of its line. */
 export function meets(option: PlanOption, { measure, sense, bound }: MeasureLimit): boolean {

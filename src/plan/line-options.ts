@@ -7,7 +7,7 @@ import type { Sheave } from "../reeving/station.js";
 import { lineMass } from "../rope/line-mass.js";
 import { type Taper, taper } from "../rope/taper.js";
 import type { LineJob } from "../rope/thin-limits.js";
-import type { Catalogue, CatalogueBlock, CatalogueRope, CatalogueTaper } from "./catalogue.js";
+import type { PlanBlock, PlanCatalogue, PlanRope, PlanTaper } from "./catalogue.js";
 import { largestBlockLoad, marginMeasures } from "./option-strength.js";
 import { PlanError } from "./plan-error.js";
 import type { Piece, PlanLine, PlanOption } from "./plan-option.js";
@@ -60,7 +60,7 @@ export interface OptionLeftOut {
  */
 export function optionsOf(
   job: PlanJob,
-  { ropes, blocks }: Catalogue,
+  { ropes, blocks }: PlanCatalogue,
 ): { line: PlanLine; leftOut: readonly OptionLeftOut[] } {
   const tried = job.blocks === 0 ? blocks.slice(0, 1) : blocks;
   const leftOut: OptionLeftOut[] = [];
@@ -85,9 +85,9 @@ export function optionsOf(
 
 interface Kit {
   readonly job: PlanJob;
-  readonly rope: CatalogueRope;
-  readonly block: CatalogueBlock;
-  readonly thin: CatalogueTaper | undefined;
+  readonly rope: PlanRope;
+  readonly block: PlanBlock;
+  readonly thin: PlanTaper | undefined;
 }
 
 function partsOf<T>({ job, rope, thin, block }: Kit, pick: (one: { id: string; words: string }) => T): T[] {

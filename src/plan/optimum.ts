@@ -4,7 +4,8 @@ import { leastTotal } from "./least-total.js";
 import type { Chosen } from "./plan-option.js";
 import type { PlannedBoat } from "./planned-boat.js";
 import type { Solver } from "./solver.js";
-import { fromCounts, type TotalName, type Totals, totalsOf } from "./total.js";
+import { fromCounts, type Totals, totalsOf } from "./total.js";
+import type { TotalName } from "./total-name.js";
 
 /** What is made small: the first total, then, among equals, the next, and so on. */
 export type Goal = readonly [TotalName, ...TotalName[]];

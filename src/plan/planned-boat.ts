@@ -1,5 +1,5 @@
 import type { PlanLine } from "./plan-option.js";
-import type { TotalName } from "./total.js";
+import type { TotalName } from "./total-name.js";
 
 /** A limit on one measure of one line. */
 export interface MeasureLimit {

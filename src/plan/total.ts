@@ -1,5 +1,6 @@
 import { figures } from "../quantity/print.js";
 import type { Chosen, PlanLine, PlanOption } from "./plan-option.js";
+import type { TotalName } from "./total-name.js";
 
 /** A total of the whole boat: what a plan can limit and make small. */
 interface Total {
@@ -26,10 +27,7 @@ export const totals = {
   worstHandForce: { words: "largest hand force", unit: "N", count: 1e-3, step: 1, of: pull, worst: true },
   splices: { words: "splices", unit: "", count: 1, step: 1, of: ({ splices }) => splices },
   minutes: { words: "time to make", unit: "min", count: 1e-2, step: 15, of: ({ minutes }) => minutes },
-} as const satisfies Record<string, Total>;
-
-/** Name of a total. */
-export type TotalName = keyof typeof totals;
+} as const satisfies Record<TotalName, Total>;
 
 /** All totals of a choice, each in its unit. */
 export type Totals = Readonly<Record<TotalName, number>>;

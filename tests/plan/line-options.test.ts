@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { bearings } from "../../src/materials/bearings.js";
 import { demoBlocks } from "../../src/materials/block-sizes.js";
 import { stiffnessLaws } from "../../src/materials/stiffness.js";
-import type { Catalogue, CatalogueRope } from "../../src/plan/catalogue.js";
+import type { PlanCatalogue, PlanRope } from "../../src/plan/catalogue.js";
 import { optionsOf, type PlanJob } from "../../src/plan/line-options.js";
 import { optimum } from "../../src/plan/optimum.js";
 import { PlanError } from "../../src/plan/plan-error.js";
@@ -19,7 +19,7 @@ beforeAll(async () => {
 
 const drag = { value: 0.05, low: 0.02, high: 0.2 };
 const bare = { fibre: "hmpe", construction: "bareBraid", diameter: 0.003 } as const;
-const rope = (diameter: number): CatalogueRope => ({
+const rope = (diameter: number): PlanRope => ({
   id: `covered ${1000 * diameter} mm`,
   words: `${1000 * diameter} mm covered line`,
   make: { fibre: "hmpe", construction: "coveredCore", coverFibre: "polyester", diameter },
@@ -36,7 +36,7 @@ const rope = (diameter: number): CatalogueRope => ({
     },
   ],
 });
-const catalogue: Catalogue = {
+const catalogue: PlanCatalogue = {
   ropes: [rope(0.005), rope(0.006)],
   blocks: demoBlocks.map(({ name, diameter: sheaveDiameter, grooveWidth, mass, workingLoad }) => ({
     id: name,
