@@ -54,6 +54,8 @@ export function prepareJoined(parts: readonly Line[]): PreparedLine {
   return {
     velocityRatio,
     runOutLoad,
+    handForce: (load, direction) =>
+      prepared.reduce((tension, part) => part.handForce(tension, direction), within("loadTension", load)),
     state: (load, direction) => joinedState(prepared, load, direction),
     handForces: (load) => {
       const hauling: HandForces[] = [];
