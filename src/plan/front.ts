@@ -92,7 +92,7 @@ function compare(a: readonly number[], b: readonly number[]): number {
   return index < 0 ? 0 : a[index]! - b[index]!;
 }
 
-/** A grid of caps, finer until it has given enough points or twice in a row next to nothing new. */
+/** A grid of caps, finer until it has given enough points or nothing new. */
 function spread(searcher: Searcher, first: readonly number[], atLeast: number): void {
   const others = searcher.goal.slice(1);
   const ideal = others.map((name) => searcher.least(name)!);
@@ -103,7 +103,7 @@ function spread(searcher: Searcher, first: readonly number[], atLeast: number): 
       if (searcher.points.size >= atLeast) return;
       searcher.best(zone);
     }
-    if (searcher.points.size - before < atLeast / 5) return;
+    if (searcher.points.size === before) return;
   }
 }
 
@@ -117,9 +117,9 @@ function dearest(searcher: Searcher, ideal: readonly number[], index: number): n
   });
 }
 
-/** Caps at equal steps from ideal to reach, every combination, loosest first. */
+/** Caps at equal steps from ideal to reach, every combination, in an order that leaves no corner for last. */
 function grid(ideal: readonly number[], reach: readonly number[], steps: number): Zone[] {
-  return ideal.reduce<number[][]>(
+  const zones = ideal.reduce<number[][]>(
     (zones, least, i) => {
       const caps = Array.from({ length: steps }, (_, k) =>
         Math.floor(reach[i]! - ((reach[i]! - least) * k) / Math.max(1, steps - 1)),
@@ -128,7 +128,15 @@ function grid(ideal: readonly number[], reach: readonly number[], steps: number)
     },
     [[]],
   );
+  const turn = (index: number) => (index * goldenShare) % 1;
+  return zones
+    .map((zone, index) => ({ zone, at: turn(index) }))
+    .sort((a, b) => a.at - b.at)
+    .map(({ zone }) => zone);
 }
+
+/** Multiples of it, without their whole part, fill the range from 0 to 1 evenly. */
+const goldenShare = (Math.sqrt(5) - 1) / 2;
 
 /** From the whole zone downward: below each point found, once for each total. True when nothing is left to search. */
 function searchZones(searcher: Searcher, open: Zone, atLeast: number): boolean {

@@ -44,7 +44,6 @@ let loaded: Promise<Solver> | undefined;
  *
  * @param settings  `presolve: false` leaves the simplification of programs out, to measure what it is worth
  * @returns solver
- * Example: loadSolver().then(({ name }) => name.startsWith("HiGHS")) → loadSolver().then(() => true)
  */
 export function loadSolver({ presolve = true }: { readonly presolve?: boolean } = {}): Promise<Solver> {
   if (!presolve) return load(false);

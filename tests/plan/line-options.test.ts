@@ -2,10 +2,14 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { bearings } from "../../src/materials/bearings.js";
 import { demoBlocks } from "../../src/materials/block-sizes.js";
 import { stiffnessLaws } from "../../src/materials/stiffness.js";
+
 import type { PlanCatalogue, PlanRope } from "../../src/plan/catalogue.js";
+import { choiceFrom } from "../../src/plan/choice.js";
+
 import { optionsOf, type PlanJob } from "../../src/plan/line-options.js";
 import { optimum } from "../../src/plan/optimum.js";
 import { PlanError } from "../../src/plan/plan-error.js";
+import { priorities } from "../../src/plan/priorities.js";
 import { loadSolver, type Solver } from "../../src/plan/solver.js";
 import { handForcesOfSize } from "../../src/reeving/size-gain.js";
 import { tackle } from "../../src/reeving/tackle.js";
@@ -148,6 +152,30 @@ describe("the options of a line", () => {
     expect(keeping.length).toBeGreaterThan(0);
     expect(keeping.length).toBeLessThan(made.line.options.length);
     expect(best.mass.dry).toBe(Math.min(...keeping.map(({ mass }) => mass.dry)));
+  });
+
+  it("show that a bigger block pays on the loaded line, and not on the light one with many blocks", () => {
+    const light: PlanJob = {
+      ...job,
+      name: "control line",
+      stations: (turn) => [{ kind: "tackle", name: "6:1", reeving: tackle({ parts: 6, hauledFrom: "fixed", turn }) }],
+      blocks: 6,
+      load: 100,
+    };
+    const { tapers: _, ...plain } = catalogue.ropes[0]!;
+    const lines = [light, job].map((one) => optionsOf(one, { ...catalogue, ropes: [plain] }).line);
+    const ids = { mainsheet: "covered 5 mm + 29 mm block", "control line": "covered 5 mm + 29 mm block" };
+    const boat = { lines, limits: [] };
+    const [first, second] = priorities(boat, choiceFrom(boat, ids));
+    expect([first!.line, second!.line]).toEqual(["mainsheet", "control line"]);
+    const bigger = (name: string) => {
+      const { options } = lines.find((line) => line.name === name)!;
+      const [small, big] = ["29", "40"].map(
+        (size) => options.find(({ id }) => id === `covered 5 mm + ${size} mm block`)!,
+      );
+      return (small!.handForce - big!.handForce) / (big!.mass.dry - small!.mass.dry);
+    };
+    expect(bigger("mainsheet")).toBeGreaterThan(3 * bigger("control line"));
   });
 
   it("are those of the ropes alone for a line without blocks", () => {
