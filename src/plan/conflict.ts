@@ -46,6 +46,8 @@ function conflictOf(solver: Solver, boat: PlannedBoat, indices: readonly number[
       : `No choice meets these limits together: ${listed}.`;
   const ways = changes.flatMap((change) => (change ? [limitWords(change)] : []));
   const tail =
-    ways.length > 0 ? `Possible with ${ways.join("; or with ")}.` : "No single one of them, loosened, is enough.";
+    ways.length > 0
+      ? `Possible with ${ways.join("; or with ")}.`
+      : "Loosening one of these alone is not enough: further limits are in conflict.";
   return { limits, changes, words: `${head} ${tail}` };
 }

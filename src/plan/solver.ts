@@ -64,8 +64,7 @@ async function load(presolve: boolean): Promise<Solver> {
         model.options.set({
           output_flag: false,
           presolve: presolve ? "choose" : "off",
-          // Aids for large programs; here they cost more time than they save.
-          mip_detect_symmetry: false,
+          // Aids for large programs; in plans of boats they cost more time than they save.
           mip_allow_restart: false,
           mip_heuristic_run_feasibility_jump: false,
           mip_rel_gap: 0,
