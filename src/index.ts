@@ -448,6 +448,7 @@ export { BoatFileError, type Trouble } from "./boat/trouble.js";
 
 // Which ropes and blocks should it carry?
 
+export { boatAsPlanned, choiceNow, plannedBoatOf } from "./plan/boat-plan.js";
 export type { PlanBlock, PlanCatalogue, PlanRope, PlanTaper } from "./plan/catalogue.js";
 export { type BeforeAfter, beforeAfter, choiceFrom, type LineChange } from "./plan/choice.js";
 export { type Conflict, smallestConflict } from "./plan/conflict.js";

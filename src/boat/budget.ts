@@ -31,7 +31,7 @@ const times = ({ value, low, high }: Band, factor: number): Band => ({
 });
 
 /** How many of a catalogue thing a station takes: one block for each sheave of a tackle. */
-function piecesAt(station: BoatStation): number {
+export function piecesAt(station: BoatStation): number {
   if (station.kind !== "tackle") return 1;
   return station.parts - (station.hauledFrom === "moving" ? 1 : 0) + (station.leadBlocks ?? 0);
 }

@@ -1,0 +1,124 @@
+import type { Boat, BoatLine, BoatStation } from "../boat/boat.js";
+import { budgetOf, piecesAt } from "../boat/budget.js";
+import { type LineStanding, lineStanding } from "../boat/check.js";
+import { lineOf, type ReadyLine, withLine } from "../boat/ready.js";
+import type { LineTrial } from "../boat/trials.js";
+import { splicing } from "../materials/splicing.js";
+import { Refusal } from "../quantity/errors.js";
+import { choiceFrom } from "./choice.js";
+import { limitsOfLine, measuresOf } from "./line-measures.js";
+import { asItIs, waysOf } from "./line-ways.js";
+import type { Chosen, Part, PlanLine, PlanOption } from "./plan-option.js";
+import type { PlanLimit, PlannedBoat } from "./planned-boat.js";
+import { robustBoat } from "./robust.js";
+
+/**
+ * A boat file as a boat to plan: for each line the ways to make it, each worked out as `checkLine` does, and the file's limits.
+ *
+ *     options = the line as it is, with another rope, with other hardware at one place, with both; at most 40 a line
+ *
+ * Limits of each line: the pull of the crew, strength with the safety factor, hold of the cleat, run-out, movement. Fit, wear and
+ * thickness in the hand must be right, or at least no worse than they are now. Mass and cost where the file limits them.
+ *
+ * @param boat  from `loadBoat`
+ * @param robust  limits must hold at the bad end of the range: 95th percentile
+ * @returns lines with options, limits
+ * @throws whatever the models refuse about a line as it is; a change that they refuse is left out
+ * Valid for lines that are changed one by one: a line is tried beside the others as they are; lengths stay those of the file.
+ */
+export function plannedBoatOf(boat: Boat, { robust = false }: { readonly robust?: boolean } = {}): PlannedBoat {
+  const lines = Object.entries(boat.lines).map(([name, line]): PlanLine => {
+    return { name, options: waysOf(boat, line).flatMap((way) => optionOf(boat, name, way)) };
+  });
+  const own = lines.flatMap(({ name, options }) => limitsOfLine(boat, name, options[0]!, robust));
+  const planned: PlannedBoat = { lines, limits: [...own, ...totalLimits(boat)] };
+  return robust ? robustBoat(planned) : planned;
+}
+
+/**
+ * What a boat sails with now, as a choice of its plan.
+ *
+ * @param planned  from `plannedBoatOf`
+ * @returns each line as it is
+ */
+export function choiceNow(planned: PlannedBoat): Chosen[] {
+  return choiceFrom(planned, Object.fromEntries(planned.lines.map(({ name }) => [name, asItIs])));
+}
+
+/**
+ * The boat as a plan makes it, to be checked or compared.
+ *
+ * @param boat  the boat that was planned
+ * @param choice  option of each line that the plan takes
+ * @returns a new boat; the given one stays as it is
+ */
+export function boatAsPlanned(boat: Boat, choice: readonly Chosen[]): Boat {
+  return choice.reduce((made, { line: { name }, option }) => {
+    const line = boat.lines[name];
+    const way = line && waysOf(boat, line).find(({ words }) => words === option.id);
+    return way ? withLine(made, name, way.line) : made;
+  }, boat);
+}
+
+function totalLimits({ limits }: Boat): PlanLimit[] {
+  const found: PlanLimit[] = [];
+  if (limits.mass !== undefined) found.push({ kind: "total", total: "dry", atMost: limits.mass });
+  if (limits.cost !== undefined) found.push({ kind: "total", total: "cost", atMost: 100 * limits.cost.amount });
+  return found;
+}
+
+/** The option, or none where a model refuses what was changed. */
+function optionOf(boat: Boat, name: string, { words, line }: LineTrial): PlanOption[] {
+  const changed = withLine(boat, name, line);
+  try {
+    return [optionFrom(changed, lineOf(changed, name), lineStanding(changed, name), words)];
+  } catch (error) {
+    if (error instanceof Refusal && words !== asItIs) return [];
+    throw error;
+  }
+}
+
+function optionFrom(boat: Boat, ready: ReadyLine, standing: LineStanding, words: string): PlanOption {
+  const { feel, budget } = standing;
+  const splices = ready.line.ends.filter((end) => end === "splice").length + ready.line.rope.length - 1;
+  return {
+    id: words,
+    words,
+    mass: { dry: budget.dry.value, wet: budget.wet.value, aloft: massAloft(boat, ready) },
+    cost: Math.round(100 * budget.cost),
+    handForce: feel.hauling.value,
+    handForceRobust: feel.hauling.high,
+    measures: measuresOf(standing, "middle"),
+    measuresRobust: measuresOf(standing, "worst"),
+    splices,
+    minutes: (splices * splicing.taperTime.value) / 60,
+    pieces: ready.line.rope.map(({ rope, length }) => ({ rope, length })),
+    parts: partsOf(ready.line),
+  };
+}
+
+const nameAt = (station: BoatStation) =>
+  station.kind === "cleat" ? station.cleat : station.kind === "ring" ? station.ring : station.block;
+
+function partsOf({ path }: BoatLine): Part[] {
+  const names = [...new Set(path.map(nameAt))];
+  const count = (part: string) =>
+    path.filter((station) => nameAt(station) === part).reduce((sum, station) => sum + piecesAt(station), 0);
+  return names.map((part) => ({ part, count: count(part) }));
+}
+
+/** Of a hoisted halyard: its first sheave, and the rope down to the second station; half the rope where no distances are given. */
+function massAloft(boat: Boat, ready: ReadyLine): number {
+  const { line, pieces } = ready;
+  if (line.kind !== "halyard") return 0;
+  const [first, second] = line.path;
+  const whole = pieces.reduce((sum, { length }) => sum + length, 0);
+  let left =
+    first?.distance === undefined || second?.distance === undefined ? whole / 2 : first.distance + second.distance;
+  const up = pieces.map((piece) => {
+    const length = Math.min(left, piece.length);
+    left -= length;
+    return { ...piece, length };
+  });
+  return budgetOf(boat, { ...ready, pieces: up, line: { ...line, path: line.path.slice(0, 1) } }).dry.value;
+}
