@@ -4,6 +4,7 @@ import type { ChecksOptions } from "./checks.js";
 import type { CompareOptions } from "./compare.js";
 import type { FitOptions } from "./fit.js";
 import type { NewOptions } from "./new.js";
+import type { PlanOptions } from "./plan.js";
 import type { ReportsOptions } from "./reports.js";
 import type { WorksheetOptions } from "./worksheet.js";
 
@@ -15,6 +16,7 @@ export type Command =
   | { readonly verb: "fit"; readonly options: FitOptions }
   | { readonly verb: "check"; readonly options: CheckOptions }
   | { readonly verb: "compare"; readonly options: CompareOptions }
+  | { readonly verb: "plan"; readonly options: PlanOptions }
   | { readonly verb: "new"; readonly options: NewOptions }
   | { readonly verb: "kernel install" }
   | { readonly verb: "tell"; readonly text: string }
@@ -30,7 +32,7 @@ const jsonOption = { type: "boolean", default: false, describe: "Print the whole
 
 const boatPosition = (describe: string) => ({ type: "string", demandOption: true, describe }) as const;
 
-const verbs = ["reports", "checks", "worksheet", "fit", "check", "compare", "new", "kernel"] as const;
+const verbs = ["reports", "checks", "worksheet", "fit", "check", "compare", "plan", "new", "kernel"] as const;
 const nameAVerb = `Name a verb: ${verbs.slice(0, -1).join(", ")} or ${verbs.at(-1)}.`;
 
 /**
@@ -158,6 +160,31 @@ export async function readCommand(args: readonly string[], version: string): Pro
       },
     )
     .command(
+      "plan <boat>",
+      "Find the ropes and blocks that a boat should carry",
+      (verb) =>
+        verb
+          .usage(
+            "$0 plan <boat>\n\nFinds the lightest ropes and hardware of the catalogue that keep all limits of a boat file.",
+          )
+          .positional("boat", boatPosition("Boat file (YAML)"))
+          .option("robust", {
+            type: "boolean",
+            default: false,
+            describe: "Keep the limits at the bad end of the range as well",
+          })
+          .option("lists", {
+            type: "string",
+            describe: "Folder for shopping list, cut list and more as CSV; nothing is written over",
+            requiresArg: true,
+          })
+          .option("json", jsonOption)
+          .epilogue("Exit code: 0 planned, 1 limits conflict or the file is wrong, 2 wrong use."),
+      ({ boat, json, robust, lists }) => {
+        command = { verb: "plan", options: { boat, json, robust, lists } };
+      },
+    )
+    .command(
       "new <folder>",
       "Make a folder for a clinic",
       (verb) =>
@@ -180,6 +207,7 @@ export async function readCommand(args: readonly string[], version: string): Pro
     .example("$0 checks", "See what the model was checked against")
     .example("$0 fit readings.csv", "Work out what your own readings say")
     .example("$0 check boat.yaml", "See what to mend first on a boat")
+    .example("$0 plan boat.yaml", "See which ropes and blocks to buy")
     .example("$0 new clinic", "Begin a clinic in a folder of its own")
     .example("$0 kernel install", "Use the notebooks in Jupyter")
     .epilogue("Exit code: 0 done, 1 a notebook, a check or a line failed, 2 wrong use.")

@@ -6,6 +6,7 @@ import { compare } from "./compare.js";
 import { fitReadings } from "./fit.js";
 import { kernelInstall } from "./kernel.js";
 import { newFolder } from "./new.js";
+import { plan } from "./plan.js";
 import { reports } from "./reports.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 import { writeWorksheet } from "./worksheet.js";
@@ -36,6 +37,8 @@ export async function dispatch(args: readonly string[], surroundings: Surroundin
         return await check(command.options, surroundings);
       case "compare":
         return await compare(command.options, surroundings);
+      case "plan":
+        return await plan(command.options, surroundings);
       case "new":
         return await newFolder(command.options, surroundings);
       case "kernel install":

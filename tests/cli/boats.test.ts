@@ -4,6 +4,8 @@ import type { BoatCheck } from "../../src/boat/check.js";
 import { boatOf } from "../../src/boat/read.js";
 import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
+import { plannedBoatOf } from "../../src/plan/boat-plan.js";
+import type { PlanOption } from "../../src/plan/plan-option.js";
 import { demoText, here, smallBoat, smallBoatWith } from "../boat/small-boat.js";
 import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
@@ -130,6 +132,68 @@ describe("haulbook compare", () => {
   });
 });
 
+describe("haulbook plan", () => {
+  it("prints what to change, the front with proofs, prices of limits, the lists and a caution", async () => {
+    const { said, tell } = world({ "small.yaml": smallBoat });
+    expect(await tell("plan", "small.yaml")).toBe(0);
+    expect(said.out.split("\n")[0]).toBe("small boat");
+    for (const word of ["haul [N]", "before", "after", "proven optimal", "Price of the limits", "To buy", "To cut"])
+      expect(said.out).toContain(word);
+    for (const name of ["mainsheet", "halyard", "outhaul"]) expect(said.out).toMatch(new RegExp(`^${name} `, "mu"));
+    expect(said.out).toContain("rated strength");
+    expect(said.err).toBe("");
+  });
+
+  it("prints a plan as JSON that keeps what the file limits", async () => {
+    const { said, tell } = world({ "small.yaml": smallBoat });
+    expect(await tell("plan", "small.yaml", "--json")).toBe(0);
+    const { best, front } = JSON.parse(said.out) as {
+      best: { totals: { dry: number }; choice: { line: string }[] };
+      front: { points: { totals: { dry: number; handForce: number } }[] };
+    };
+    expect(best.choice.map(({ line }) => line)).toEqual(["mainsheet", "halyard", "outhaul"]);
+    expect(front.points[0]!.totals.dry).toBe(best.totals.dry);
+    for (const { totals } of front.points) expect(totals.dry).toBeGreaterThanOrEqual(best.totals.dry);
+    const limit = Math.round(1000 * best.totals.dry);
+    const tight = world({
+      "tight.yaml": smallBoatWith(["safetyFactor: 5", `safetyFactor: 5\n  mass: ${limit - 5} g`]),
+    });
+    expect(await tight.tell("plan", "tight.yaml", "--json")).toBe(1);
+    expect(tight.said.out).toContain("dry mass at most");
+  });
+
+  it("writes the lists where none are yet, and writes over nothing", async () => {
+    const { disk, said, tell } = world({ "small.yaml": smallBoat });
+    expect(await tell("plan", "small.yaml", "--lists", "lists")).toBe(0);
+    for (const name of ["before-after", "shopping-list", "cut-list", "mass-budget"])
+      expect(disk.texts.get(`/boat/lists/${name}.csv`), name).toMatch(/,.*\r\n/u);
+    expect(said.err).toContain("Lists written to lists");
+    const before = new Map(disk.texts);
+    expect(await tell("plan", "small.yaml", "--lists", "lists")).toBe(1);
+    expect(said.err).toContain("lists/before-after.csv is there already and stays as it is");
+    expect(new Map(disk.texts)).toEqual(before);
+  });
+
+  it("fails with code 1 where limits conflict, and names them", async () => {
+    const { disk, said, tell } = world({ "weak.yaml": weak });
+    expect(await tell("plan", "weak.yaml", "--lists", "lists")).toBe(1);
+    expect(said.out).toMatch(/Limits conflict\. No .*strength margin at least 1/u);
+    expect([...disk.texts.keys()].some((path) => path.startsWith("/boat/lists"))).toBe(false);
+  });
+
+  it("asks more of a plan that must hold at the bad end of the range", async () => {
+    const { lines } = plannedBoatOf(boatOf(smallBoat, here));
+    const least = (of: (option: PlanOption) => number) =>
+      Math.max(...lines.map(({ options }) => Math.min(...options.map(of))));
+    const [middle, bad] = [least(({ handForce }) => handForce), least(({ handForceRobust }) => handForceRobust!)];
+    const pull = Math.round((middle + bad) / 2);
+    const { said, tell } = world({ "small.yaml": smallBoatWith(["pull: 250 N", `pull: ${pull} N`]) });
+    expect(await tell("plan", "small.yaml")).toBe(0);
+    expect(await tell("plan", "small.yaml", "--robust")).toBe(1);
+    expect(said.out).toContain(`hauling at most ${pull} N`);
+  });
+});
+
 describe("haulbook new", () => {
   it("makes a folder with everything in it and says how to go on", async () => {
     const { disk, said, tell } = world();
@@ -168,6 +232,8 @@ describe("wrong use", () => {
   it.each([
     [["check"], "Not enough"],
     [["compare", "one.yaml"], "Not enough"],
+    [["plan"], "Not enough"],
+    [["plan", "a.yaml", "--lists"], "lists"],
     [["new"], "Not enough"],
     [["check", "a.yaml", "--jsn"], "jsn"],
     [["comparee"], "Did you mean compare?"],
@@ -181,6 +247,7 @@ describe("wrong use", () => {
   it.each([
     [["check", "--help"], "Boat file"],
     [["compare", "--help"], "side by side"],
+    [["plan", "--help"], "nothing is written over"],
     [["new", "--help"], "not there yet"],
   ])("explains %j", async (args, word) => {
     const { said, tell } = world();

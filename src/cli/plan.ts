@@ -1,0 +1,84 @@
+import { join, resolve } from "node:path";
+import { choiceNow, plannedBoatOf } from "../plan/boat-plan.js";
+import { smallestConflict } from "../plan/conflict.js";
+import { listCsv } from "../plan/csv.js";
+import { front } from "../plan/front.js";
+import { limitWords } from "../plan/limit.js";
+import { limitPrices } from "../plan/limit-price.js";
+import { type Optimum, optimum } from "../plan/optimum.js";
+import { planJson } from "../plan/plan-json.js";
+import type { Chosen } from "../plan/plan-option.js";
+import type { PlannedBoat } from "../plan/planned-boat.js";
+import { loadSolver, type Solver } from "../plan/solver.js";
+import { readBoat } from "./boats.js";
+import { shownPath } from "./folders.js";
+import { listNames, planLists } from "./plan-lists.js";
+import { planReport } from "./plan-report.js";
+import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
+
+/** What `haulbook plan` was asked. */
+export interface PlanOptions {
+  readonly boat: string;
+  readonly json: boolean;
+  /** Limits must hold at the bad end of the range. */
+  readonly robust: boolean;
+  /** Folder for the lists as CSV; none are written when left out. */
+  readonly lists: string | undefined;
+}
+
+/** `haulbook plan`: which ropes and blocks a boat should carry; 1 where its limits cannot be met together. */
+export async function plan(options: PlanOptions, surroundings: Surroundings): Promise<ExitCode> {
+  const boat = await readBoat(options.boat, surroundings);
+  const inTheWay = await listsInTheWay(options, surroundings);
+  if (inTheWay !== undefined) {
+    surroundings.err(`${inTheWay} is there already and stays as it is. Name another folder with --lists.\n`);
+    return exitCodes.failed;
+  }
+  const planned = plannedBoatOf(boat, options);
+  const solver = await loadSolver();
+  const best = optimum(solver, planned);
+  if (best === undefined) return conflicting(solver, planned, options, surroundings);
+  const found = { best, front: front(solver, planned, { atLeast: 12 }), prices: limitPrices(solver, planned) };
+  const before = choiceNow(planned);
+  surroundings.out(options.json ? planJson(found) : planReport({ name: boat.name, ...found, before, ...options }));
+  await writeLists(options, surroundings, { before, best });
+  return exitCodes.done;
+}
+
+function conflicting(
+  solver: Solver,
+  planned: PlannedBoat,
+  { json }: PlanOptions,
+  { out }: Pick<Surroundings, "out">,
+): ExitCode {
+  const { limits, changes, words } = smallestConflict(solver, planned)!;
+  const nearest = changes.flatMap((change) => (change === undefined ? [] : [limitWords(change)]));
+  const conflict = { limits: limits.map(limitWords), nearest, words };
+  out(json ? `${JSON.stringify({ conflict }, undefined, 2)}\n` : `Limits conflict. ${words}\n`);
+  return exitCodes.failed;
+}
+
+const fileNames = listNames.map((name) => `${name}.csv`);
+
+async function listsInTheWay(
+  { lists }: PlanOptions,
+  { currentFolder, disk }: Surroundings,
+): Promise<string | undefined> {
+  if (lists === undefined) return undefined;
+  const folder = resolve(currentFolder, lists);
+  const there = (await disk.list(folder)) ?? [];
+  const name = fileNames.find((one) => there.includes(one));
+  return name && shownPath(join(folder, name), currentFolder);
+}
+
+async function writeLists(
+  { lists }: PlanOptions,
+  { currentFolder, disk, err }: Surroundings,
+  { before, best }: { readonly before: readonly Chosen[]; readonly best: Optimum },
+): Promise<void> {
+  if (lists === undefined) return;
+  const folder = resolve(currentFolder, lists);
+  for (const [name, list] of Object.entries(planLists(before, best.choice)))
+    await disk.replace(join(folder, `${name}.csv`), listCsv(list));
+  err(`Lists written to ${shownPath(folder, currentFolder)}: ${fileNames.join(", ")}.\n`);
+}
