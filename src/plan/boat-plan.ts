@@ -18,7 +18,7 @@ import { robustBoat } from "./robust.js";
  *     options = the line as it is, with another rope, with other hardware at one place, with both; at most 40 a line
  *
  * Limits of each line: the pull of the crew, strength with the safety factor, hold of the cleat, run-out, movement. Fit, wear and
- * thickness in the hand must be right, or at least no worse than they are now. Mass and cost where the file limits them.
+ * thickness in the hand must be right; where no way of the line gets there, no worse than now. Mass and cost where the file limits them.
  *
  * @param boat  from `loadBoat`
  * @param robust  limits must hold at the bad end of the range: 95th percentile
@@ -30,7 +30,7 @@ export function plannedBoatOf(boat: Boat, { robust = false }: { readonly robust?
   const lines = Object.entries(boat.lines).map(([name, line]): PlanLine => {
     return { name, options: waysOf(boat, line).flatMap((way) => optionOf(boat, name, way)) };
   });
-  const own = lines.flatMap(({ name, options }) => limitsOfLine(boat, name, options[0]!, robust));
+  const own = lines.flatMap((line) => limitsOfLine(boat, line, robust));
   const planned: PlannedBoat = { lines, limits: [...own, ...totalLimits(boat)] };
   return robust ? robustBoat(planned) : planned;
 }
