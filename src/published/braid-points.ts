@@ -7,56 +7,51 @@ import type { Band } from "../sources/band.js";
 import type { MeasuredPoint } from "../uncertainty/coverage.js";
 import { exactly, overBars, overWheel, point } from "./loss-bands.js";
 import { bearingInputs, untoldSizes } from "./measured-loss.js";
-import { raiseLowerTests } from "./raise-and-lower.js";
+import { type RaiseLowerTest, raiseLowerTests } from "./raise-and-lower.js";
 
 const { braidedCover, bareCore } = stiffnessLaws;
 const { rescueSheave, hookBar, climbingRope, edge } = untoldSizes;
 const pounds = (value: number) => convert(value, "lbf", "N");
 
-/** Raising and lowering over thin steel bars. */
-export const thinBars = (): MeasuredPoint[] =>
-  raiseLowerTests
-    .filter(({ bar }) => bar.endsWith("mm steel"))
-    .flatMap(({ bar, barDiameter, raise, lower }) =>
+/** Both ways of each printed test over bars of a kind, as the bands foretell them. */
+function bothWays(
+  kind: string,
+  over: (test: RaiseLowerTest) => Pick<Parameters<typeof overBars>[0], "bar" | "friction" | "wraps">,
+): MeasuredPoint[] {
+  return raiseLowerTests
+    .filter(({ bar }) => bar.endsWith(kind))
+    .flatMap((test) =>
       (["hauling", "easing"] as const).map((direction) =>
         point(
-          `${direction === "hauling" ? "raising" : "lowering"} over load, ${bar}`,
-          (direction === "hauling" ? raise : lower) / 75,
+          `${direction === "hauling" ? "raising" : "lowering"} over load, ${test.bar}`,
+          (direction === "hauling" ? test.raise : test.lower) / 75,
           0.5 / 75,
           overBars({
             direction,
             load: convert(75, "kgf", "N"),
             law: braidedCover,
             rope: exactly(0.011),
-            bar: exactly(barDiameter!),
-            friction: { surface: surfaces.polishedSteel.friction },
+            ...over(test),
           }),
         ),
       ),
     );
+}
+
+/** Raising and lowering over thin steel bars. */
+export const thinBars = (): MeasuredPoint[] =>
+  bothWays("mm steel", ({ barDiameter }) => ({
+    bar: exactly(barDiameter!),
+    friction: { surface: surfaces.polishedSteel.friction },
+  }));
 
 /** Raising and lowering over sawn timber. */
 export const timber = (): MeasuredPoint[] =>
-  raiseLowerTests
-    .filter(({ bar }) => bar.endsWith("timber"))
-    .flatMap(({ bar, raise, lower }) =>
-      (["hauling", "easing"] as const).map((direction) =>
-        point(
-          `${direction === "hauling" ? "raising" : "lowering"} over load, ${bar}`,
-          (direction === "hauling" ? raise : lower) / 75,
-          0.5 / 75,
-          overBars({
-            direction,
-            load: convert(75, "kgf", "N"),
-            law: braidedCover,
-            rope: exactly(0.011),
-            bar: edge,
-            friction: { surface: untoldSizes.ropeOnTimber },
-            wraps: [Math.PI / 2, Math.PI / 2],
-          }),
-        ),
-      ),
-    );
+  bothWays("timber", () => ({
+    bar: edge,
+    friction: { surface: untoldSizes.ropeOnTimber },
+    wraps: [Math.PI / 2, Math.PI / 2],
+  }));
 
 /** One and a half turns on a roller: it held at 14 and slipped at 19. */
 export const roller = (): MeasuredPoint[] => [

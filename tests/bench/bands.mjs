@@ -1,7 +1,7 @@
 import { execFileSync, spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
-import { tackle } from "../../dist/reeving/tackle.js";
 import { bandOverLoads } from "../../dist/uncertainty/line-band.js";
+import { line } from "./sample-line.mjs";
 
 const winds = 100;
 const samples = 10_000;
@@ -9,25 +9,6 @@ const rounds = 5;
 const passesPerRound = 4;
 /** The baseline draws at random: its medians scatter by a third of a percent. */
 const closeness = 2e-2;
-
-const sheave = {
-  kind: "sheave",
-  name: "sheave",
-  diameter: 0.04,
-  wrapAngle: Math.PI,
-  pinRadius: 0.011,
-  bearingFriction: 0.01,
-  drag: 0.05,
-};
-
-const line = {
-  rope: { diameter: 0.006, stiffness: { tensionTerm: 60, constantTerm: 40, diameterTerm: 1e6 } },
-  stations: [
-    { kind: "tackle", name: "tackle", reeving: tackle({ parts: 6, hauledFrom: "fixed", turn: sheave }) },
-    { ...sheave, name: "lead block" },
-    { ...sheave, kind: "ratchet", name: "ratchet", treadFriction: 0.32 },
-  ],
-};
 
 const knobs = [
   { name: "bearings", turns: "bearing", record: { value: 0.01, low: 0.004, high: 0.025 } },

@@ -4,31 +4,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { compileBatch } from "../../dist/reeving/batch.js";
-import { tackle } from "../../dist/reeving/tackle.js";
+import { line } from "./sample-line.mjs";
 
 const cases = 2_000_000;
 const rounds = 6;
 const passesPerRound = 3;
 const closeness = 1e-9;
-
-const sheave = {
-  kind: "sheave",
-  name: "sheave",
-  diameter: 0.04,
-  wrapAngle: Math.PI,
-  pinRadius: 0.011,
-  bearingFriction: 0.01,
-  drag: 0.05,
-};
-
-const line = {
-  rope: { diameter: 0.006, stiffness: { tensionTerm: 60, constantTerm: 40, diameterTerm: 1e6 } },
-  stations: [
-    { kind: "tackle", name: "tackle", reeving: tackle({ parts: 6, hauledFrom: "fixed", turn: sheave }) },
-    { ...sheave, name: "lead block" },
-    { ...sheave, kind: "ratchet", name: "ratchet", treadFriction: 0.32 },
-  ],
-};
 
 const column = (value) => Float64Array.from({ length: cases }, (_, i) => value(i));
 

@@ -171,7 +171,7 @@ describe("the verdict on covers", () => {
     );
   });
 
-  it("names as change a cover that holds, with as few things changed as any that does", () => {
+  it("names as change a cover that holds, with the fewest things changed among those that do", () => {
     const list = judge(80, 26);
     const holding = list.filter(({ outcome }) => outcome === "holds").map(({ subject }) => subject);
     expect(holding.length).toBeGreaterThan(1);
