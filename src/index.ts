@@ -3,7 +3,8 @@
 export { OutsideModelError, ReevingError, Refusal, UnitError, ValueError } from "./quantity/errors.js";
 export { within } from "./quantity/guard.js";
 export { convert, parseQuantity } from "./quantity/parse.js";
-export { axisTitle, figures, printForce, printQuantity } from "./quantity/print.js";
+export { figures, printForce } from "./quantity/print.js";
+export { axisTitle, printQuantity } from "./quantity/quantity-text.js";
 export { type Outcome, outcomeOf, type Verdict } from "./quantity/verdict.js";
 export { type QuantityName, vocabulary } from "./quantity/vocabulary.js";
 export type { VocabularyEntry } from "./quantity/vocabulary-entry.js";
