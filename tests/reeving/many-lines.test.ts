@@ -99,7 +99,11 @@ describe("a hundred thousand lines", () => {
       if (!numbers.every((number) => number >= 0 && Number.isFinite(number))) flawed += 1;
       for (const direction of ["hauling", "easing"] as const) {
         const state = ready.state(load, direction);
-        const tensions = state.stations.flatMap(({ loadTension, handTension }) => [loadTension, handTension]);
+        const tensions = state.stations.flatMap(({ loadTension, handTension, parts }) => [
+          loadTension,
+          handTension,
+          ...parts,
+        ]);
         if (!tensions.every((tension) => tension >= 0 && Number.isFinite(tension))) flawed += 1;
         if (!state.moves || slackest(state.stations.map(({ parts }) => parts)) <= 0) continue;
         balanced += 1;
