@@ -486,5 +486,17 @@ export type { CheckResult, CheckRow, Topic } from "./published/row.js";
 
 // How is it shown in a notebook?
 
-export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
+export {
+  answer,
+  checks,
+  coefficients,
+  figure,
+  question,
+  result,
+  show,
+  table,
+  title,
+  verdicts,
+} from "./notebook/display.js";
+export { inputFile, secondInputFile } from "./notebook/input.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";

@@ -30,6 +30,12 @@ const outputOption = {
 
 const jsonOption = { type: "boolean", default: false, describe: "Print the whole result as JSON" } as const;
 
+const htmlOption = {
+  type: "string",
+  describe: "File for a page with everything inside, to keep or to send; its folder must be there",
+  requiresArg: true,
+} as const;
+
 const boatPosition = (describe: string) => ({ type: "string", demandOption: true, describe }) as const;
 
 const verbs = ["reports", "checks", "worksheet", "fit", "check", "compare", "plan", "new", "kernel"] as const;
@@ -154,9 +160,10 @@ export async function readCommand(args: readonly string[], version: string): Pro
           .usage("$0 compare <before> <after>\n\nPuts two boats, or two versions of one, side by side.")
           .positional("before", boatPosition("One boat file (YAML)"))
           .positional("after", boatPosition("The other"))
+          .option("html", htmlOption)
           .option("json", jsonOption),
-      ({ before, after, json }) => {
-        command = { verb: "compare", options: { before, after, json } };
+      ({ before, after, json, html }) => {
+        command = { verb: "compare", options: { before, after, json, html } };
       },
     )
     .command(
@@ -178,10 +185,11 @@ export async function readCommand(args: readonly string[], version: string): Pro
             describe: "Folder for shopping list, cut list and more as CSV; nothing is written over",
             requiresArg: true,
           })
+          .option("html", htmlOption)
           .option("json", jsonOption)
           .epilogue("Exit code: 0 planned, 1 limits conflict or the file is wrong, 2 wrong use."),
-      ({ boat, json, robust, lists }) => {
-        command = { verb: "plan", options: { boat, json, robust, lists } };
+      ({ boat, json, robust, lists, html }) => {
+        command = { verb: "plan", options: { boat, json, robust, lists, html } };
       },
     )
     .command(

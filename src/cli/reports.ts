@@ -22,11 +22,15 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
     return exitCodes.failed;
   }
   const known = notebooks.map(({ name }) => name);
-  const names = options.names.map(reportName);
-  const unknown = names.filter((name) => !known.includes(name));
+  const families = notebooks.filter(({ inputs }) => inputs !== undefined).map(({ path }) => reportName(path));
+  const typed = options.names.map(reportName);
+  const names = typed.flatMap((name) =>
+    known.includes(name) ? [name] : notebooks.filter(({ path }) => reportName(path) === name).map((one) => one.name),
+  );
+  const unknown = typed.filter((name) => !known.includes(name) && !families.includes(name));
   if (unknown.length > 0) {
     for (const name of unknown) {
-      const near = suggestion(name, known);
+      const near = suggestion(name, [...known, ...families]);
       err(`No report is called "${name}".${near === undefined ? "" : ` Did you mean "${near}"?`}\n`);
     }
     err(`There are: ${known.join(", ")}.\n`);
@@ -38,7 +42,7 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
     names: names.length > 0 ? names : undefined,
     outputFolder,
     singleFile: options.singleFile,
-    run: ({ path }) => surroundings.run(path),
+    run: ({ path, inputs }) => surroundings.run(path, inputs),
     files: disk,
     plotly: surroundings.plotly,
     log: (line) => out(`${line}\n`),

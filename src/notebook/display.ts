@@ -16,6 +16,7 @@ import {
   type Shown,
   shownMediaType,
   type Table,
+  type Title,
   type Verdicts,
 } from "./output.js";
 import { lightPalette, plotlyFigure } from "./plotly.js";
@@ -38,7 +39,7 @@ const showLive = liveHtml(() =>
 /**
  * Shows a thing as output of the running cell: as data for the report build, as HTML in a live notebook.
  *
- * @param shown  figure, table, result, answer, question, checks, verdicts or coefficients
+ * @param shown  figure, table, result, title, answer, question, checks, verdicts or coefficients
  * @throws ValueError when the thing is incomplete, or when no notebook kernel runs this and no sink is given
  * Example: show(answer("About 80 N."))
  */
@@ -116,6 +117,18 @@ export function table(fields: Omit<Table, "kind">): Table {
  */
 export function result(fields: Omit<Result, "kind">): Result {
   return built("result", fields);
+}
+
+/**
+ * The title of the page, where the first heading of the notebook is not enough: a notebook that is run with several files.
+ *
+ * @param text  plain text, not empty
+ * @returns the title
+ * @throws ValueError for an empty text
+ * Example: title("Which ropes should the demo skiff carry?").kind → "title"
+ */
+export function title(text: string): Title {
+  return built("title", { text });
 }
 
 /**

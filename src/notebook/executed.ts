@@ -31,9 +31,16 @@ export interface CodeCell extends NumberedCell {
 
 /** A notebook after a complete run without error. */
 export interface ExecutedNotebook {
-  /** File name without its ending. */
+  /** File name without its ending; on the way to a page, the name of the page. */
   readonly name: string;
+  /** What it was made from, in words; the notebook file of its name when left out. */
+  readonly madeFrom?: string;
   /** Place among the reports, from 1; those without one come last. */
   readonly place?: number;
   readonly cells: readonly (ProseCell | CodeCell)[];
+}
+
+/** The file that a notebook is known by, for messages and for the foot of its page. */
+export function madeFrom(notebook: ExecutedNotebook): string {
+  return notebook.madeFrom ?? `${notebook.name}.ipynb`;
 }

@@ -30,6 +30,8 @@ export function liveHtml(librarySource: () => string): LiveHtml {
         const range = shown.range === undefined ? "" : ` <span>(${escapeHtml(shown.range)})</span>`;
         return `<p>${escapeHtml(shown.label)}: <strong>${escapeHtml(shown.text)}</strong>${range}</p>`;
       }
+      case "title":
+        return `<h2>${escapeHtml(shown.text)}</h2>`;
       case "answer":
         return `<p><strong>${escapeHtml(shown.text)}</strong></p>`;
       case "question":

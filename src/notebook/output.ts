@@ -89,6 +89,12 @@ export interface Result {
   readonly range?: string;
 }
 
+/** Title of the page, computed, in the place of the notebook's first heading. Plain text. */
+export interface Title {
+  readonly kind: "title";
+  readonly text: string;
+}
+
 /** The one sentence that answers the report's question; computed. Markdown. */
 export interface Answer {
   readonly kind: "answer";
@@ -124,7 +130,7 @@ export interface Coefficients {
 }
 
 /** Whatever a cell can show on a report page. */
-export type Shown = Figure | Table | Result | Answer | Question | Checks | Verdicts | Coefficients;
+export type Shown = Figure | Table | Result | Title | Answer | Question | Checks | Verdicts | Coefficients;
 
 /** Jupyter media type under which a shown thing travels to the report build. */
 export const shownMediaType = "application/vnd.haulbook.shown+json";

@@ -1,5 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { NotANotebookError } from "./errors.js";
+import { inputList } from "./input-list.js";
 
 /** A cell of a notebook file. */
 export interface SourceCell {
@@ -48,6 +49,11 @@ export async function readNotebook(path: string): Promise<SourceNotebook> {
       return { type, source: source.join("") };
     throw refuse("has no source text", number);
   });
+  try {
+    inputList(content.metadata);
+  } catch (error) {
+    throw refuse(error instanceof Error ? error.message : String(error));
+  }
   const place = notebookPlace(content.metadata);
   return { cells, ...(place !== undefined && { place }) };
 }

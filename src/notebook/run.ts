@@ -11,6 +11,7 @@ import {
 } from "./errors.js";
 import type { CodeCell, ExecutedNotebook, ProseCell } from "./executed.js";
 import { cellFailure, thrownFailure } from "./failure.js";
+import { inputEnvironment } from "./input.js";
 import { describeExit, type Kernel, KernelStartError, type Request, startKernel } from "./kernel.js";
 import { dataModeVariable } from "./output.js";
 import { readNotebook, type SourceCell } from "./read.js";
@@ -26,6 +27,8 @@ export interface Progress {
 export interface RunNotebook {
   /** Path of the .ipynb file. */
   readonly path: string;
+  /** Files that it is run with: whole paths, or paths from its folder; at most two. */
+  readonly inputs?: readonly string[] | undefined;
   /** Longest time for one cell [s]. */
   readonly cellSeconds: number;
   /** Longest time for the whole notebook, the start of the kernel included [s]. */
@@ -83,7 +86,11 @@ async function start(run: RunNotebook, folder: string, deadline: number): Promis
   try {
     return await startKernel({
       folder,
-      environment: { ...(run.environment ?? process.env), [dataModeVariable]: "data" },
+      environment: {
+        ...(run.environment ?? process.env),
+        ...inputEnvironment(run.inputs ?? []),
+        [dataModeVariable]: "data",
+      },
       startSeconds: Math.min(30, Math.max(0, (deadline - performance.now()) / 1000)),
       signal: run.signal,
     });

@@ -227,6 +227,7 @@ const kinds = {
     text(`result "${label}", text`, result.text);
     if (result.range !== undefined) text(`result "${label}", range`, result.range);
   },
+  title: (title: Fields) => void text("title", title.text),
   answer: (answer: Fields) => void text("answer", answer.text),
   question: (question: Fields) => {
     text("question", question.question);

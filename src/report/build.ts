@@ -1,4 +1,4 @@
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import type { ExecutedNotebook } from "../notebook/executed.js";
 import { checksJson, failureText, sharedChecks } from "./checklist.js";
 import { checksPage } from "./checkspage.js";
@@ -13,9 +13,11 @@ import { styleSheet } from "./stylesheet.js";
 
 /** A notebook that becomes a report. */
 export interface NotebookFile {
-  /** File name without its ending: the name of the report. */
+  /** Name of the report: the file name without its ending, and with that of its input. */
   readonly name: string;
   readonly path: string;
+  /** Files that the notebook is run with, where it takes any: paths from the notebook's folder, or whole paths. */
+  readonly inputs?: readonly string[];
 }
 
 /** What a build is asked to do, and the effects it may have. */
@@ -63,24 +65,51 @@ function recordPath(outputFolder: string, name: string): string {
   return join(outputFolder, "data", `${name}.json`);
 }
 
+/** Words for what a page is made from; no folder of one machine stands in them. */
+function origin({ path, inputs = [] }: NotebookFile): string {
+  return inputs.length === 0
+    ? basename(path)
+    : `${basename(path)} with ${inputs.map((input) => basename(input)).join(" and ")}`;
+}
+
+/**
+ * Runs a notebook and makes its page.
+ *
+ * @param notebook  notebook, with its input where it takes one
+ * @param run  runs it in a fresh kernel
+ * @param form  source of the drawing library, to carry everything in one file
+ * @returns page and record; nothing is written
+ * @throws NotebookError, ReportError; a check that does not hold is one
+ */
+export async function renderReport(
+  notebook: NotebookFile,
+  run: BuildRequest["run"],
+  form: { readonly inlinePlotly: string | undefined },
+): Promise<{ readonly page: string; readonly record: ReportRecord }> {
+  const executed = { ...(await run(notebook)), name: notebook.name, madeFrom: origin(notebook) };
+  const record = recordOf(executed);
+  const failing = record.checks.filter(({ holds }) => !holds);
+  if (failing.length > 0) throw new ReportError(notebook.path, failing.map(failureText).join("\n"));
+  sharedChecks([{ report: record.name, results: record.checks }]);
+  return { page: reportPage(executed, form), record };
+}
+
 async function buildOne(
   notebook: NotebookFile,
   request: BuildRequest,
   inlinePlotly: string | undefined,
 ): Promise<ReportRecord> {
-  const { files, outputFolder } = request;
+  const { files, notebooks, outputFolder } = request;
   if (takenNames.includes(notebook.name.toLowerCase())) {
     throw new ReportError(
       notebook.path,
       `the name ${notebook.name} belongs to a page of its own; rename the notebook.`,
     );
   }
-  const executed = { ...(await request.run(notebook)), name: notebook.name };
-  const record = recordOf(executed);
-  const failing = record.checks.filter(({ holds }) => !holds);
-  if (failing.length > 0) throw new ReportError(notebook.path, failing.map(failureText).join("\n"));
-  sharedChecks([{ report: record.name, results: record.checks }]);
-  const page = reportPage(executed, { inlinePlotly });
+  const twin = notebooks.find((other) => other !== notebook && other.name === notebook.name);
+  if (twin !== undefined)
+    throw new ReportError(origin(notebook), `${origin(twin)} makes a page of the same name; rename one of them.`);
+  const { page, record } = await renderReport(notebook, request.run, { inlinePlotly });
   await files.replace(join(outputFolder, `${record.name}.html`), page);
   await files.replace(recordPath(outputFolder, record.name), recordText(record));
   return record;
@@ -169,7 +198,8 @@ export async function buildReports(request: BuildRequest): Promise<BuildOutcome>
       return { name: notebook.name };
     } catch (error) {
       log(`${notebook.name}: failed`);
-      return { name: notebook.name, message: messageOf(error) };
+      const ranWith = notebook.inputs === undefined ? "" : `Run with ${notebook.inputs.join(" and ")}: `;
+      return { name: notebook.name, message: `${ranWith}${messageOf(error)}` };
     }
   });
   for (const { name, message } of results) if (message !== undefined) failures.push({ name, message });

@@ -1,9 +1,9 @@
-import type { ExecutedNotebook } from "../notebook/executed.js";
-import type { Answer, Coefficients, Figure, Question, Result, Table, Verdicts } from "../notebook/output.js";
+import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
+import type { Answer, Coefficients, Figure, Question, Result, Table, Title, Verdicts } from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import { bibliography } from "../sources/bibliography.js";
 import { ReportError } from "./errors.js";
-import type { Markup } from "./html.js";
+import { html, type Markup } from "./html.js";
 import { markdownParts, type PageIds } from "./markdown.js";
 
 /** What stands in the text where a cell showed it. Results in a row stand together. */
@@ -70,12 +70,13 @@ function withKnownSource(result: CheckResult, place: string): CheckResult {
  * Example: outlineOf(notebook, new PageIds()).question.text → "How hard do I have to hold?"
  */
 export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
-  const file = `${notebook.name}.ipynb`;
+  const file = madeFrom(notebook);
   const opening: InPlace[] = [];
   const sections: Section[] = [];
   const checks: CheckResult[] = [];
   const working: CellWorking[] = [];
   let question: Outline["question"] | undefined;
+  let title: Title | undefined;
   let answer: Answer | undefined;
   let picture: Figure | undefined;
 
@@ -98,7 +99,10 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
     for (const output of cell.outputs) {
       if (output.kind === "stream") printed.push(output.text);
       else if (output.kind === "checks") checks.push(...output.results.map((result) => withKnownSource(result, place)));
-      else if (output.kind === "answer") {
+      else if (output.kind === "title") {
+        if (title) throw new ReportError(place, "a second title; a page has one.");
+        title = output;
+      } else if (output.kind === "answer") {
         if (answer)
           throw new ReportError(
             place,
@@ -122,5 +126,6 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
       'no question; start the first cell with a heading such as "# How hard do I have to hold?".',
     );
   if (!answer) throw new ReportError(file, "no answer; let one cell show an answer: one computed sentence.");
+  if (title) question = { text: title.text, markup: html`${title.text}` };
   return { name: notebook.name, question, answer, ...(picture && { picture }), opening, sections, checks, working };
 }

@@ -1,4 +1,4 @@
-import type { ExecutedNotebook } from "../notebook/executed.js";
+import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
 import type { Question } from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import { cautionList } from "./cautions.js";
@@ -156,7 +156,7 @@ function uniqueChecks(outline: Outline): Outline {
  */
 export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
   const ids = new PageIds();
-  const place = `${notebook.name}.ipynb`;
+  const place = madeFrom(notebook);
   const outline = uniqueChecks(outlineOf(notebook, ids));
   const renderer = new Renderer(ids, place);
   const single = form.inlinePlotly !== undefined;
