@@ -1,6 +1,7 @@
 import yargs from "yargs";
 import type { CheckOptions } from "./check.js";
 import type { ChecksOptions } from "./checks.js";
+import type { CleanOptions } from "./clean.js";
 import type { CompareOptions } from "./compare.js";
 import type { FitOptions } from "./fit.js";
 import type { NewOptions } from "./new.js";
@@ -11,6 +12,7 @@ import type { WorksheetOptions } from "./worksheet.js";
 /** What a command line asks for. */
 export type Command =
   | { readonly verb: "reports"; readonly options: ReportsOptions }
+  | { readonly verb: "clean"; readonly options: CleanOptions }
   | { readonly verb: "checks"; readonly options: ChecksOptions }
   | { readonly verb: "worksheet"; readonly options: WorksheetOptions }
   | { readonly verb: "fit"; readonly options: FitOptions }
@@ -38,7 +40,7 @@ const htmlOption = {
 
 const boatPosition = (describe: string) => ({ type: "string", demandOption: true, describe }) as const;
 
-const verbs = ["reports", "checks", "worksheet", "fit", "check", "compare", "plan", "new", "kernel"] as const;
+const verbs = ["reports", "clean", "checks", "worksheet", "fit", "check", "compare", "plan", "new", "kernel"] as const;
 const nameAVerb = `Name a verb: ${verbs.slice(0, -1).join(", ")} or ${verbs.at(-1)}.`;
 
 /**
@@ -76,11 +78,27 @@ export async function readCommand(args: readonly string[], version: string): Pro
           })
           .option("open", { type: "boolean", default: false, describe: "Open the index afterwards" })
           .option("output", outputOption)
+          .option("cache", {
+            type: "boolean",
+            default: true,
+            describe: "Leave out what nothing has changed (--no-cache runs everything)",
+          })
           .example("$0 reports", "Build all reports")
           .example("$0 reports around-a-ring --open", "Build one report and look at the index")
           .example("$0 reports --single-file --output handout", "Pages to send, in a folder of their own"),
-      ({ names, singleFile, open, output }) => {
-        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output } };
+      ({ names, singleFile, open, output, cache }) => {
+        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, cache } };
+      },
+    )
+    .command(
+      "clean",
+      "Forget the runs that are remembered",
+      (verb) =>
+        verb
+          .usage("$0 clean\n\nForgets the runs that are remembered, so that all notebooks run again. Pages stay.")
+          .option("output", outputOption),
+      ({ output }) => {
+        command = { verb: "clean", options: { output } };
       },
     )
     .command(

@@ -1,5 +1,7 @@
+import { join } from "node:path";
 import { suggestion } from "../quantity/suggestion.js";
-import { buildReports } from "../report/build.js";
+import { type BuildMemory, buildReports } from "../report/build.js";
+import { memoryFolder } from "../report/stamp.js";
 import { findNotebooks, reportName, reportsFolder, shownPath } from "./folders.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 
@@ -9,6 +11,24 @@ export interface ReportsOptions {
   readonly singleFile: boolean;
   readonly open: boolean;
   readonly output?: string | undefined;
+  /** Whether runs and pages that nothing has changed are left as they are. */
+  readonly cache: boolean;
+}
+
+/** Runs that are remembered beside the pages they belong to. */
+async function memoryOf(
+  outputFolder: string,
+  { disk, library, packageFolder }: Surroundings,
+): Promise<BuildMemory | undefined> {
+  const known = await library();
+  if (known === undefined) return undefined;
+  const path = (name: string) => join(outputFolder, memoryFolder, `${name}.run`);
+  return {
+    store: { read: (name) => disk.read(path(name)), replace: (name, text) => disk.replace(path(name), text) },
+    library: known,
+    libraryFolder: join(packageFolder, "dist"),
+    choices: [],
+  };
 }
 
 /** `haulbook reports`: runs the notebooks and writes their pages. */
@@ -42,7 +62,8 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
     names: names.length > 0 ? names : undefined,
     outputFolder,
     singleFile: options.singleFile,
-    run: ({ path, inputs }) => surroundings.run(path, inputs),
+    run: ({ path, inputs }, onFilesRead) => surroundings.run(path, inputs, onFilesRead),
+    memory: options.cache ? await memoryOf(outputFolder, surroundings) : undefined,
     files: disk,
     plotly: surroundings.plotly,
     log: (line) => out(`${line}\n`),

@@ -1,4 +1,5 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
+import type { PackageDigest } from "../notebook/package-digest.js";
 import type { Files } from "../report/files.js";
 
 /** A disk on which folders can be listed as well. */
@@ -20,7 +21,15 @@ export interface Surroundings {
   /** Milliseconds from any start. */
   readonly now: () => number;
   /** Runs a notebook in a fresh kernel, with the files that it is about. */
-  readonly run: (path: string, inputs?: readonly string[]) => Promise<ExecutedNotebook>;
+  readonly run: (
+    path: string,
+    inputs?: readonly string[],
+    onFilesRead?: (paths: readonly string[]) => void,
+  ) => Promise<ExecutedNotebook>;
+  /** Digests of the compiled library; nothing where they cannot be told: then no run is remembered. */
+  readonly library: () => Promise<PackageDigest | undefined>;
+  /** Takes a folder away with all that is in it. */
+  readonly remove: (folder: string) => Promise<void>;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
   /** Opens a file as the user's desktop does. */

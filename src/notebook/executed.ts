@@ -16,14 +16,19 @@ interface NumberedCell {
   readonly number: number;
 }
 
+/** Tags that change how a cell stands on the page. */
+interface TaggedCell extends NumberedCell {
+  readonly tags?: readonly string[];
+}
+
 /** A cell of prose. */
-export interface ProseCell extends NumberedCell {
+export interface ProseCell extends TaggedCell {
   readonly type: "markdown";
   readonly source: string;
 }
 
 /** A cell of code with its outputs. */
-export interface CodeCell extends NumberedCell {
+export interface CodeCell extends TaggedCell {
   readonly type: "code";
   readonly source: string;
   readonly outputs: readonly CellOutput[];

@@ -1,3 +1,5 @@
+import { noteFilesRead } from "./files-read.js";
+
 /**
  * Outputs are kept: the kernel sends them without waiting for the one before, which its socket refuses after a few hundred in a row,
  * and its queue drops what a cell writes faster than it can be sent. Here outputs wait for their turn and the queue may grow.
@@ -64,5 +66,5 @@ const optimiseLater = `
 export function preloadSource(script: string): string {
   return `
   import { createRequire } from "node:module";
-  const require = createRequire(${JSON.stringify(script)});${optimiseLater}${keepOutputs}${spellOut}`;
+  const require = createRequire(${JSON.stringify(script)});${optimiseLater}${keepOutputs}${spellOut}${noteFilesRead}`;
 }

@@ -1,4 +1,5 @@
 import { readFile } from "node:fs/promises";
+import { tagsOf } from "./cell-tags.js";
 import { NotANotebookError } from "./errors.js";
 import { inputList } from "./input-list.js";
 
@@ -6,6 +7,7 @@ import { inputList } from "./input-list.js";
 export interface SourceCell {
   readonly type: "markdown" | "code" | "raw";
   readonly source: string;
+  readonly tags?: readonly string[];
 }
 
 /** What a notebook file holds before it is run. */
@@ -44,9 +46,11 @@ export async function readNotebook(path: string): Promise<SourceNotebook> {
     if (type !== "markdown" && type !== "code" && type !== "raw") {
       throw refuse(`has the unknown cell type ${JSON.stringify(type)}`, number);
     }
-    if (typeof source === "string") return { type, source };
+    const tags = tagsOf(cell.metadata);
+    const tagged = tags && { tags };
+    if (typeof source === "string") return { type, source, ...tagged };
     if (Array.isArray(source) && source.every((line) => typeof line === "string"))
-      return { type, source: source.join("") };
+      return { type, source: source.join(""), ...tagged };
     throw refuse("has no source text", number);
   });
   try {

@@ -1,3 +1,4 @@
+import { cellTags } from "../notebook/cell-tags.js";
 import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
 import type { Answer, Coefficients, Figure, Question, Result, Table, Title, Verdicts } from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
@@ -90,6 +91,7 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
   };
 
   for (const cell of notebook.cells) {
+    if (cell.tags?.includes(cellTags.remove)) continue;
     const place = `${file}, cell ${cell.number}`;
     if (cell.type === "markdown") {
       prose(cell.source, place);
@@ -116,6 +118,7 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
         else blocks().push({ kind: "results", results: [output] });
       } else blocks().push(output);
     }
+    if (cell.tags?.includes(cellTags.removeCode)) continue;
     const section = sections[sections.length - 1]?.text ?? question?.text ?? "Preparation";
     working.push({ number: cell.number, section, code: cell.source, printed: printed.join("") });
   }

@@ -42,6 +42,8 @@ function world(files: Readonly<Record<string, string>> = {}) {
     plotly: async () => "",
     open: async () => {},
     installKernel: async () => "",
+    library: async () => undefined,
+    remove: async () => {},
     link: async (folder, path) => {
       said.linked.push(`${path} → ${folder}`);
     },

@@ -30,6 +30,8 @@ function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-ho
       said.opened.push(path);
     },
     installKernel: async () => "/home/kernels/haulbook",
+    library: async () => undefined,
+    remove: async () => {},
     link: async (folder, path) => {
       said.linked.push(`${path} → ${folder}`);
     },

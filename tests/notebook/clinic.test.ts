@@ -29,6 +29,8 @@ function surroundings(currentFolder: string): { effects: Surroundings; said: { t
     plotly: async () => "window.Plotly = {};",
     open: async () => {},
     installKernel: async () => "",
+    library: async () => undefined,
+    remove: async () => {},
     link: linkFolder,
     signal: new AbortController().signal,
   };
