@@ -475,10 +475,11 @@ export type { TotalName } from "./plan/total-name.js";
 
 // Does it agree with what is published?
 
-export { type MeasuredSet, measuredSets } from "./published/band-sets.js";
+export { measuredSets, type SetAside, setsAside } from "./published/band-sets.js";
 export { type BurnTime, burnTimes, burnTimesSource } from "./published/burn-times.js";
 export { compare } from "./published/compare.js";
 export { lossRecords, untoldSizes } from "./published/measured-loss.js";
+export type { MeasuredSet } from "./published/measured-set.js";
 export { type MeasuredSheave, measuredSheaves } from "./published/measured-sheaves.js";
 export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
 export { publishedChecks } from "./published/registry.js";
