@@ -7,8 +7,9 @@ import { fileURLToPath } from "node:url";
 import { installKernelspec } from "../notebook/kernelspec.js";
 import { packageDigest } from "../notebook/package-digest.js";
 import { openOnDesktop } from "./desktop.js";
-import { linkFolder, realDisk } from "./disk.js";
+import { linkFolder, realDisk, sweepParts } from "./disk.js";
 import { dispatch } from "./dispatch.js";
+import { takeLock } from "./lock.js";
 import { exitCodes } from "./surroundings.js";
 
 const packageFolder = fileURLToPath(new URL("../..", import.meta.url));
@@ -41,6 +42,8 @@ process.exitCode = await dispatch(process.argv.slice(2), {
     return runNotebook({ path, inputs, onFilesRead, cellSeconds, notebookSeconds, signal: stop.signal });
   },
   library: () => packageDigest(packageFolder),
+  lock: takeLock,
+  sweep: sweepParts,
   remove: (folder) => rm(folder, { recursive: true, force: true }),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
   open: openOnDesktop,

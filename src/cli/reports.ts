@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { suggestion } from "../quantity/suggestion.js";
-import { type BuildMemory, buildReports } from "../report/build.js";
+import { type BuildMemory, buildReports, type NotebookFile } from "../report/build.js";
 import { memoryFolder } from "../report/stamp.js";
 import { findNotebooks, reportName, reportsFolder, shownPath } from "./folders.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
@@ -33,7 +33,7 @@ async function memoryOf(
 
 /** `haulbook reports`: runs the notebooks and writes their pages. */
 export async function reports(options: ReportsOptions, surroundings: Surroundings): Promise<ExitCode> {
-  const { currentFolder, disk, err, out } = surroundings;
+  const { currentFolder, err } = surroundings;
   const { folder, notebooks } = await findNotebooks(surroundings);
   if (notebooks.length === 0) {
     err(
@@ -57,6 +57,28 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
     return exitCodes.wrongUse;
   }
   const outputFolder = reportsFolder(options.output, currentFolder);
+  const free = await surroundings.lock(outputFolder);
+  try {
+    await surroundings.sweep(outputFolder);
+    return await build({ options, names, notebooks, outputFolder }, surroundings);
+  } finally {
+    await free();
+  }
+}
+
+interface Build {
+  readonly options: ReportsOptions;
+  readonly names: readonly string[];
+  readonly notebooks: readonly NotebookFile[];
+  readonly outputFolder: string;
+}
+
+/** Builds into a folder that is ours alone. */
+async function build(
+  { options, names, notebooks, outputFolder }: Build,
+  surroundings: Surroundings,
+): Promise<ExitCode> {
+  const { currentFolder, disk, err, out } = surroundings;
   const { built, failures, index } = await buildReports({
     notebooks,
     names: names.length > 0 ? names : undefined,
@@ -72,7 +94,7 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
   });
   if (failures.length > 0) {
     for (const { message } of failures) err(`\n${message}\n`);
-    const kept = failures.some(({ name }) => known.includes(name))
+    const kept = failures.some(({ name }) => notebooks.some((one) => one.name === name))
       ? " Earlier pages of what failed are kept as they were."
       : "";
     err(`\n${failures.length} failed, ${built.length} built.${kept}\n`);

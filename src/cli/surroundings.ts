@@ -28,6 +28,10 @@ export interface Surroundings {
   ) => Promise<ExecutedNotebook>;
   /** Digests of the compiled library; nothing where they cannot be told: then no run is remembered. */
   readonly library: () => Promise<PackageDigest | undefined>;
+  /** Takes a folder for this process alone; answers with what gives it free. */
+  readonly lock: (folder: string) => Promise<() => Promise<void>>;
+  /** Takes away what a build that was killed left half written in a folder. */
+  readonly sweep: (folder: string) => Promise<void>;
   /** Takes a folder away with all that is in it. */
   readonly remove: (folder: string) => Promise<void>;
   /** Source of the drawing library. */

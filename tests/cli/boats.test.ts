@@ -43,6 +43,8 @@ function world(files: Readonly<Record<string, string>> = {}) {
     open: async () => {},
     installKernel: async () => "",
     library: async () => undefined,
+    lock: async () => async () => {},
+    sweep: async () => {},
     remove: async () => {},
     link: async (folder, path) => {
       said.linked.push(`${path} → ${folder}`);

@@ -31,6 +31,8 @@ function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-ho
     },
     installKernel: async () => "/home/kernels/haulbook",
     library: async () => undefined,
+    lock: async () => async () => {},
+    sweep: async () => {},
     remove: async () => {},
     link: async (folder, path) => {
       said.linked.push(`${path} → ${folder}`);

@@ -30,6 +30,8 @@ function surroundings(currentFolder: string): { effects: Surroundings; said: { t
     open: async () => {},
     installKernel: async () => "",
     library: async () => undefined,
+    lock: async () => async () => {},
+    sweep: async () => {},
     remove: async () => {},
     link: linkFolder,
     signal: new AbortController().signal,
