@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, describe, expect, it } from "vitest";
@@ -62,6 +62,14 @@ describe("a new clinic folder", () => {
     expect(page).toContain("computed from the notebook a-line-plan.ipynb with our-boat.yaml");
     expect(page).not.toMatch(/\ssrc=|<link\b/u);
     expect(page).not.toContain(folder);
+    const file = path.join(folder, "notebooks/boats/our-boat.yaml");
+    const tight = path.join(folder, "notebooks/boats/tight-boat.yaml");
+    writeFileSync(tight, readFileSync(file, "utf8").replace("safetyFactor: 5", "safetyFactor: 100"));
+    const refused = surroundings(folder);
+    const tightly = ["plan", "notebooks/boats/tight-boat.yaml", "--html", "tight-plan.html"];
+    expect(await dispatch(tightly, refused.effects), refused.said.text).toBe(1);
+    expect(refused.said.text).toContain("Page written to tight-plan.html");
+    expect(readFileSync(path.join(folder, "tight-plan.html"), "utf8")).toContain("strength margin at least 1");
     const checked = surroundings(folder);
     expect(await dispatch(["check", "notebooks/boats/our-boat.yaml"], checked.effects)).toBe(0);
   });
