@@ -339,6 +339,7 @@ export {
 
 export { hauling, hoisting } from "./materials/hauling.js";
 export type { CoursePoint } from "./motion/course.js";
+export { hoistWork, terminalSpeed } from "./motion/fall.js";
 export {
   bestSpeedShare,
   type HandLaw,
@@ -471,6 +472,15 @@ export { type PartPurchase, type RopePurchase, type ShoppingList, shoppingList }
 export { loadSolver, type Solver } from "./plan/solver.js";
 export { printTotal, type Totals, totalsOf } from "./plan/total.js";
 export type { TotalName } from "./plan/total-name.js";
+
+// How was a number worked out?
+
+export { type Balance, balanced, type Equation } from "./working/balance.js";
+export { formulas } from "./working/catalogue.js";
+export { type Formula, type FormulaSymbol, type FormulaSymbols, formula } from "./working/formula.js";
+export type { WorkedInput } from "./working/symbol-value.js";
+export { type FormulaInputs, worked } from "./working/worked.js";
+export type { Working } from "./working/working.js";
 
 // Does it agree with what is published?
 
