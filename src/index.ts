@@ -478,7 +478,10 @@ export type { TotalName } from "./plan/total-name.js";
 export { type Balance, balanced, type Equation } from "./working/balance.js";
 export { formulas } from "./working/catalogue.js";
 export { type Formula, type FormulaSymbol, type FormulaSymbols, formula } from "./working/formula.js";
+export { massBalance } from "./working/plan-balance.js";
+export { fatigueBalance, lineBalance, motionBalance, ratioBalance } from "./working/solved-balances.js";
 export type { WorkedInput } from "./working/symbol-value.js";
+export { type TackleUnderLoad, tackleBalance } from "./working/tackle-balance.js";
 export { type FormulaInputs, worked } from "./working/worked.js";
 export type { Working } from "./working/working.js";
 
@@ -495,5 +498,16 @@ export type { CheckResult, CheckRow, Topic } from "./published/row.js";
 
 // How is it shown in a notebook?
 
-export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
+export {
+  answer,
+  checks,
+  coefficients,
+  figure,
+  question,
+  result,
+  show,
+  table,
+  verdicts,
+  workings,
+} from "./notebook/display.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";

@@ -124,7 +124,7 @@ export const crewFormulas = {
     title: "Work of a hoist without friction",
     text: "sailMass * gravity * lift",
     symbols: { sailMass: "sailMass", gravity: fixedSymbols.gravity, lift: "lift" },
-    result: { quantity: "heat", sign: "E_l", words: "energy of the load at the top" },
+    result: { quantity: "work", words: "energy of the load at the top" },
     source: "statics",
     valid: "a load that hangs on its halyard from the bottom to the top",
     mirrors: "hoistWork",

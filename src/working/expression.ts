@@ -88,8 +88,8 @@ export interface UnitValue {
 
 const isPure = (unit: string) => unit === "1" || unit === "rad";
 
-function scopeOf<Value>(expression: Expression, valueOf: (name: string) => Value): Map<string, Value> {
-  return new Map(expression.names.map((name) => [name, valueOf(name)]));
+function scopeOf<Value>(expression: Expression, valueFor: (name: string) => Value): Map<string, Value> {
+  return new Map(expression.names.map((name) => [name, valueFor(name)]));
 }
 
 /**

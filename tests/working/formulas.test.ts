@@ -17,6 +17,7 @@ import { matterCases } from "./matter-cases.js";
 import { mechanicsCases } from "./mechanics-cases.js";
 import { windCases } from "./wind-cases.js";
 
+const offered = new Map<string, unknown>(Object.entries(haulbook));
 const all = Object.entries(formulas) as [string, Formula][];
 const cases: Readonly<Record<string, Case>> = { ...mechanicsCases, ...windCases, ...matterCases, ...crewCases };
 
@@ -68,7 +69,7 @@ describe("formulas", () => {
     for (const [, { id, source, mirrors, title, valid }] of all) {
       expect(id).toMatch(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/u);
       expect(source === "common practice" || source in bibliography, `${id}: ${source}`).toBe(true);
-      expect(typeof haulbook[mirrors as keyof typeof haulbook], `${id}: ${mirrors}`).toBe("function");
+      expect(typeof offered.get(mirrors ?? ""), `${id}: ${mirrors}`).toBe("function");
       expect(title.length * valid.length).toBeGreaterThan(0);
     }
   });
