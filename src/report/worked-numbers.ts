@@ -80,8 +80,8 @@ export class WorkedNumbers {
         id,
         label,
         working,
-      }) => html`<div class="working" id="${id}" popover role="group" aria-label="Working of ${label}">
-<div class="working-head"><b>How ${label} was worked out</b><button type="button" class="shut" popovertarget="${id}" popovertargetaction="hide">Close</button></div>
+      }) => html`<div class="worked-out" id="${id}" popover role="group" aria-label="Working of ${label}">
+<div class="worked-head"><b>How ${label} was worked out</b><button type="button" class="shut" popovertarget="${id}" popovertargetaction="hide">Close</button></div>
 ${workingSteps(working, this.#place)}</div>
 `,
     )}`;

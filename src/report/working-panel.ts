@@ -1,8 +1,9 @@
 import { figures, printQuantity } from "../quantity/print.js";
+import { vocabulary } from "../quantity/vocabulary.js";
 import type { SourceId } from "../sources/bibliography.js";
 import type { FormulaSource } from "../working/formula.js";
 import { numberInFormula, unitInFormula } from "../working/substitution.js";
-import type { WorkedSymbol, Working, WorkingStep } from "../working/working.js";
+import { lastStep, type WorkedSymbol, type Working, type WorkingStep } from "../working/working.js";
 import { sourceAnchor, sourceTitle } from "./checktable.js";
 import { formulaHtml } from "./formula.js";
 import { type Content, html, type Markup } from "./html.js";
@@ -13,80 +14,83 @@ function sourceLink(source: FormulaSource): Content {
   return html`<a href="#${sourceAnchor(source)}">${sourceTitle(source)}</a>`;
 }
 
-/** The number as a reader knows it, and in the unit of the formula where that is another. */
+/** The number as it stands in the formula; before it as a reader knows it, where that is in another unit. */
 function valueText({ quantity, value, unit }: Pick<WorkedSymbol, "quantity" | "value" | "unit">): string {
-  const shown = printQuantity(quantity, value);
   const inFormula = `${numberInFormula(value)}${unitInFormula(unit)}`;
-  const same =
-    shown === inFormula || shown.startsWith(`${inFormula} (`) || unit === "1" || unit === "N" || unit === "K";
-  return same ? shown : `${shown} = ${inFormula}`;
+  return vocabulary[quantity].shownUnit === unit ? inFormula : `${printQuantity(quantity, value)} = ${inFormula}`;
 }
 
 /** Where a number of a formula comes from. */
-function whereFrom({ origin, step, unit }: WorkedSymbol): Content {
-  if (step !== undefined) return `step ${step + 1}`;
+function whereFrom({ origin, step, unit, solved }: WorkedSymbol, steps: readonly WorkingStep[]): Content {
+  if (step !== undefined) return `worked out below: ${steps[step]?.title ?? ""}`;
+  if (solved) return "solved from the equations";
   if (origin === undefined) return "given";
   const { low, high, status, source, place } = origin;
-  const ends = low === high ? "" : `${figures(low)} to ${figures(high)}${unitInFormula(unit)}`;
-  if (status === undefined) return ends;
+  const [least, most] = [figures(low), figures(high)];
+  const ends = least === most ? "" : `${least} to ${most}${unitInFormula(unit)}`;
+  if (status === undefined) return ends === "" ? "given" : `given, ${ends}`;
   const words: Content = source === undefined ? status : sourceLink(source);
-  return html`${words}${place !== undefined && place !== "" && `: ${place}`}${ends !== "" && html` <span class="ends">(${ends})</span>`}`;
+  return html`${words}${place !== undefined && place !== "" && `: ${place}`}${ends !== "" && `; ${ends}`}`;
 }
 
-function symbolTable(symbols: readonly WorkedSymbol[], place: string): Markup {
-  return html`<table class="symbols">
-<thead><tr><th scope="col">Sign</th><th scope="col">What</th><th scope="col">Value</th><th scope="col">Where from</th></tr></thead>
-<tbody>
+function symbolList(symbols: readonly WorkedSymbol[], steps: readonly WorkingStep[], place: string): Markup {
+  return html`<ul class="symbols">
 ${symbols.map(
   (
     symbol,
-  ) => html`<tr><td>${math(signTex(symbol.sign), place, false)}</td><th scope="row">${symbol.words}</th><td>${valueText(symbol)}</td><td>${whereFrom(symbol)}</td></tr>
+  ) => html`<li><span class="sign">${formulaHtml({ formula: signTex(symbol.sign), place, display: false })}</span><div>${symbol.words}: <b>${valueText(symbol)}</b> <span class="from">${whereFrom(symbol, steps)}</span></div></li>
 `,
-)}</tbody></table>
+)}</ul>
 `;
 }
 
-function math(formula: string, place: string, display: boolean): Markup {
-  return formulaHtml({ formula, place, display });
+function formulaLines(step: WorkingStep, place: string): Markup {
+  const words = step.kind === "balance" ? step.equations.map((equation) => equation.words) : [];
+  return html`${stepTex(step).map(
+    (
+      formula,
+      index,
+    ) => html`${words[index] !== undefined && html`<p class="note">${words[index]}</p>\n`}<div class="formula" tabindex="0" role="group" aria-label="Formula">${formulaHtml({ formula, place, display: true })}</div>
+`,
+  )}`;
 }
 
-function balanceWords(step: WorkingStep): Content {
+function leftOver(step: WorkingStep): Content {
   if (step.kind === "formula") return undefined;
   const worst = Math.max(...step.equations.map(({ residual }) => Math.abs(residual)));
-  const left = worst === 0 ? "nothing is left over" : `at most ${figures(worst, 1)} of it is left over`;
-  return html`<p class="note">Solved together; with the solution put in, ${left} in each equation.</p>\n`;
+  const left = worst === 0 ? "nothing" : `at most ${figures(worst, 1)} of a side`;
+  return html`<p class="note">Solved together. With the solution put in, ${left} is left over in an equation.</p>\n`;
 }
 
-function stepBlock(step: WorkingStep, place: string): Markup {
-  const formulas = stepTex(step);
-  const words = step.kind === "balance" ? step.equations.map((equation) => equation.words) : [];
+function stepBlock(step: WorkingStep, steps: readonly WorkingStep[], place: string): Markup {
   const { result, source, valid, mirrors } = step;
-  return html`<li>
-<p class="step">${step.title}</p>
-${formulas.map(
-  (
-    formula,
-    index,
-  ) => html`${words[index] !== undefined && html`<p class="note">${words[index]}</p>\n`}<div class="formula" tabindex="0" role="group" aria-label="Formula">${math(formula, place, true)}</div>
-`,
-)}${balanceWords(step)}<p class="comes">${result.words}: <b>${valueText(result)}</b></p>
-${symbolTable(step.symbols, place)}<p class="note">${step.kind === "formula" ? "Formula" : "Equations"}: ${sourceLink(source)}. Valid for: ${valid}.${mirrors !== undefined && html` In code: <code>${mirrors}</code>.`}</p>
-</li>
+  return html`${formulaLines(step, place)}${leftOver(step)}<p class="comes">${result.words}: <b>${printQuantity(result.quantity, result.value)}</b></p>
+${symbolList(step.symbols, steps, place)}<p class="note">${step.kind === "formula" ? "Formula" : "Equations"}: ${sourceLink(source)}. Valid for: ${valid}.${mirrors !== undefined && html` In code: <code>${mirrors}</code>.`}</p>
 `;
 }
 
 /**
- * The working of a number: each step with its formula, the numbers put in, the result, and where they come from.
+ * The working of a number: its formula with the numbers put in, and below it, folded, the steps that its numbers come from.
  *
  * @param working  steps in order
  * @param place  for messages
- * @returns markup of a list
+ * @returns markup of blocks
  * @throws ReportError when a formula cannot be set
  */
 export function workingSteps(working: Working, place: string): Markup {
-  return html`<ol class="steps">
-${working.steps.map((step) => stepBlock(step, place))}</ol>
-`;
+  const { steps } = working;
+  const last = lastStep(working);
+  return html`<p class="step">${last.title}</p>
+${stepBlock(last, steps, place)}${steps
+  .slice(0, -1)
+  .reverse()
+  .map(
+    (
+      step,
+    ) => html`<details class="earlier"><summary>${step.title}: ${printQuantity(step.result.quantity, step.result.value)}</summary>
+${stepBlock(step, steps, place)}</details>
+`,
+  )}`;
 }
 
 /** Sources that the steps of a working name: of formulas, and of the numbers in them. */

@@ -20,6 +20,8 @@ export interface Balance<Symbols extends FormulaSymbols = FormulaSymbols> {
   readonly symbols: Symbols;
   /** Number of every symbol, solved ones among them [SI]. */
   readonly values: { readonly [Name in keyof Symbols]: WorkedInput };
+  /** Names of the symbols that were solved for; the result alone when absent. */
+  readonly solved?: readonly (keyof Symbols & string)[];
   /** Name of the symbol that is the result. */
   readonly answer: keyof Symbols & string;
   readonly source: FormulaSource;
@@ -47,13 +49,17 @@ function residualOf(left: number, right: number, scale: number): number {
  */
 export function balanced<const Symbols extends FormulaSymbols>(balance: Balance<Symbols>): Working {
   const { id, title, symbols, values, answer, source, valid, mirrors, allowed = 1e-9 } = balance;
+  const solved: readonly string[] = balance.solved ?? [answer];
   const quantity = `balance "${id}"`;
   const sides = balance.equations.map((one) => [readExpression(one.left), readExpression(one.right)] as const);
   const names = [...new Set(sides.flatMap(([left, right]) => [...left.names, ...right.names]))];
   checkNames(quantity, names, symbols);
   const before = new StepInputs(quantity);
   const given = values as Readonly<Record<string, WorkedInput | undefined>>;
-  const taken = names.map((name) => before.take(name, symbols[name] as FormulaSymbol, given[name]));
+  const taken = names.map((name): WorkedSymbol => {
+    const symbol = before.take(name, symbols[name] as FormulaSymbol, given[name]);
+    return solved.includes(name) ? { ...symbol, solved: true } : symbol;
+  });
   const numbers = Object.fromEntries(taken.map(({ name, value }) => [name, value]));
   const scale = Math.min(1e-3, ...taken.filter(({ value }) => value !== 0).map(({ value }) => Math.abs(value)));
   const equations = balance.equations.map((equation, index): WorkedEquation => {

@@ -89,6 +89,7 @@ export function fatigueBalance(load: FatigueRates & { readonly share: number }):
       recoveryRate,
       enduranceTime: modelEndurance(load),
     },
+    solved: ["active", "tired", "rested", "enduranceTime"],
     answer: "enduranceTime",
     source: "xia-frey-law-2008",
     valid: "a steady load up to 70 % of maximum, above the share that is kept up for ever",

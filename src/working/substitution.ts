@@ -25,8 +25,9 @@ export function holdOf(term: Term, numbers?: ReadonlyMap<string, WorkedSymbol>):
   if (term.kind === "minus") return 1;
   const symbol = term.kind === "name" ? numbers?.get(term.name) : undefined;
   if (symbol === undefined) return 5;
-  if (symbol.value < 0) return 1;
-  return symbol.unit === "1" && !numberInFormula(symbol.value).includes("×") ? 5 : 3;
+  if (symbol.value < 0 || numberInFormula(symbol.value).includes("×")) return 1;
+  if (symbol.unit === "1") return 5;
+  return /[/ ]/u.test(symbol.unit) ? 2 : 3;
 }
 
 /** Least hold that an operation asks of its two sides. */

@@ -111,6 +111,7 @@ export function tackleBalance({ reeving, rope, load, direction }: TackleUnderLoa
     equations: [...turns, ...blocks],
     symbols: gathered.symbols,
     values: gathered.values,
+    solved: parts,
     answer: parts[mechanism.handPart]!,
     source: "statics",
     valid: "a line that just moves, every part taut",

@@ -24,6 +24,7 @@ const symbolShape = z.strictObject({
   ...words,
   origin: originShape.optional(),
   step: z.int().nonnegative().optional(),
+  solved: z.literal(true).optional(),
 });
 
 const stepShape = {

@@ -26,6 +26,8 @@ export interface WorkedSymbol {
   readonly origin?: NumberOrigin;
   /** Place among the steps, from 0, of the one whose result the number is. */
   readonly step?: number;
+  /** Found by solving the equations of its step. */
+  readonly solved?: true;
 }
 
 /** What a step comes to. */

@@ -59,7 +59,9 @@ export const workedSample: ExecutedNotebook = {
           ],
         },
         { kind: "answer", text: `You hold [[hold: ${newtons(hold.value)}]], and haul more.` },
-        ...sample.cells.flatMap((cell) => (cell.type === "code" ? cell.outputs.filter(({ kind }) => kind === "figure") : [])).slice(0, 1),
+        ...sample.cells
+          .flatMap((cell) => (cell.type === "code" ? cell.outputs.filter(({ kind }) => kind === "figure") : []))
+          .slice(0, 1),
       ],
     },
     { type: "markdown", number: 3, source: "## What the purchase does\n\nThree parts share the load:" },
@@ -84,7 +86,11 @@ export const workedSample: ExecutedNotebook = {
           range: "one middle value",
           working: purchase,
         },
-        { kind: "question", question: "And without the ring?", answer: `More than [[hold: ${figures(hold.value)} N]].` },
+        {
+          kind: "question",
+          question: "And without the ring?",
+          answer: `More than [[hold: ${figures(hold.value)} N]].`,
+        },
       ],
     },
   ],
