@@ -9,8 +9,8 @@ export interface MarkedNumber {
 
 const name = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/u;
 const inside = /^([a-z][a-z0-9-]*): +(\S(?:.*\S)?)$/u;
-/** Double square brackets on one line that are not a link. */
-const brackets = /\[\[([^[\]\n]*)\]\](?![([])/u;
+/** Double square brackets on one line, and whether an address follows, as behind the text of a link. */
+const brackets = /^\[\[([^[\]\n]*)\]\](\(|\[(?!\[))?/u;
 
 /**
  * Whether a working may be called so.
@@ -36,12 +36,13 @@ export function markerAt(
   text: string,
   at: number,
 ): { readonly marked: MarkedNumber; readonly length: number } | undefined {
-  const rest = text.slice(at);
-  const found = rest.startsWith("[[") ? brackets.exec(rest) : null;
-  if (found === null || found.index !== 0) return undefined;
-  const [whole, content = ""] = found;
+  const found = text.startsWith("[[", at) ? brackets.exec(text.slice(at)) : null;
+  if (found === null) return undefined;
+  const [, content = "", address] = found;
+  const whole = `[[${content}]]`;
   const [, called = "", number = ""] = inside.exec(content) ?? [];
   if (isMarkerName(called)) return { marked: { name: called, text: number }, length: whole.length };
+  if (address !== undefined) return undefined;
   throw new ValueError({
     quantity: "marked number",
     value: `"${whole}"`,

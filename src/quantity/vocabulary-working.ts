@@ -38,16 +38,6 @@ export const workingQuantities = {
     example: "200 MPa",
     meaning: "load over the square of a size, in a rule of thumb",
   },
-  damageFactor: {
-    label: "damage factor",
-    symbol: "P_d",
-    unit: "1/s",
-    shownUnit: "1/s",
-    minimum: 1,
-    maximum: 1e120,
-    example: "3.1e98 1/s",
-    meaning: "factor in front of the rate at which heat damages skin",
-  },
   bendingDrag: {
     label: "bending drag of thin rope",
     symbol: "A_b",
@@ -111,5 +101,13 @@ export const workingQuantities = {
   handsFactor: pure("hands factor", "c_h", 0.1, 2, "0.6", "strength of one hand over that of two together"),
   lengthsSailed: pure("boat lengths", "n_L", 0, 1e6, "5", "way sailed over length of the boat"),
   rangeFactor: pure("range factor", "f_x", 1e-9, 1e9, "1.3", "end of a range over its middle"),
+  damageExponent: pure(
+    "damage exponent",
+    "ln P",
+    0,
+    300,
+    "227",
+    "natural logarithm of the factor in front of the rate at which heat damages skin, in 1/s",
+  ),
   tailShare: pure("tail", "α_t", 0, 1, "0.025", "chance that is left outside one end of an interval"),
 } as const satisfies Record<string, VocabularyEntry>;

@@ -61,7 +61,7 @@ function plainText(tokens: readonly Token[] | null): string {
 }
 
 /** Keeps a number and its unit on one line. */
-function unparted(text: string): string {
+export function unparted(text: string): string {
   return text.replace(/(\d) (?=(?:k?N|kgf|k?g|[cmk]?m|s|min|kn|knots|%|°C?)(?![\p{L}\p{N}]))/gu, "$1\u00a0");
 }
 
@@ -101,8 +101,7 @@ markdown.inline.ruler.before("link", "worked", readMarked);
 markdown.renderer.rules.worked = (tokens, index, _options, env) => {
   const { content = "", meta } = tokens[index] ?? {};
   const { place, numbers } = (env ?? {}) as Partial<ProsePlace>;
-  const text = unparted(content);
-  return (numbers?.mark(String(meta?.name), text, place) ?? html`${text}`).text;
+  return (numbers?.mark(String(meta?.name), content, place) ?? html`${unparted(content)}`).text;
 };
 
 /** Gives headings ids; lower levels than a section keep their order below it. */

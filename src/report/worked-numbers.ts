@@ -5,7 +5,7 @@ import { checkAgreement } from "../working/agreement.js";
 import type { Working } from "../working/working.js";
 import { ReportError } from "./errors.js";
 import { type Content, html, type Markup } from "./html.js";
-import type { PageIds } from "./markdown.js";
+import { type PageIds, unparted } from "./markdown.js";
 import { workingSources, workingSteps } from "./working-panel.js";
 
 /** A number of the page that opens its working. */
@@ -68,7 +68,7 @@ export class WorkedNumbers {
       this.#panels.set(key, panel);
       this.#waiting.push(panel);
     }
-    return html`<button type="button" class="worked" popovertarget="${panel.id}">${text}</button>`;
+    return html`<button type="button" class="worked" popovertarget="${panel.id}">${unparted(text)}</button>`;
   }
 
   /** The workings of all numbers marked since the last call, each once on the page. */

@@ -5,12 +5,12 @@ import { lastStep, type Working } from "./working.js";
 
 const printed = /^\s*(?:about |nearly |over |some )?([−-]?\d+(?:\.\d+)?)(?:\s*(%|°C?|[A-Za-z][A-Za-z/²³]*))?/u;
 
-/** Half of the last digit that a number is printed with; of a whole number that ends in zeros, half of three figures. */
+/** Half of the last digit that a number is printed with; a whole number that ends in zeros may have two figures. */
 function halfDigit(digits: string): number {
   const decimals = digits.split(".")[1]?.length ?? 0;
   if (decimals > 0) return 0.5 * 10 ** -decimals;
   const zeros = /0*$/u.exec(digits)?.[0].length ?? 0;
-  return 0.5 * 10 ** Math.min(zeros, Math.max(0, digits.replace(/[−-]/u, "").length - 1));
+  return 0.5 * 10 ** Math.min(zeros, Math.max(0, digits.replace(/[−-]/u, "").length - 2));
 }
 
 /** The value in the unit that stands behind a number; nothing when the unit is not known. */

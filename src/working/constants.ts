@@ -15,5 +15,18 @@ export const fixedSymbols = {
       place: "exact by definition",
     }),
   },
+  second: {
+    quantity: "duration",
+    sign: "t_1",
+    words: "the second in which rates are counted",
+    record: coefficient({
+      value: 1,
+      unit: "s",
+      low: 1,
+      high: 1,
+      status: "common practice",
+      place: "exact by definition",
+    }),
+  },
   gasConstant: { quantity: "gasConstant", record: dryAirGasConstant },
 } as const;

@@ -1,3 +1,4 @@
+import { fixedSymbols } from "./constants.js";
 import { formula } from "./formula.js";
 
 const body = { conductivity: "conductivity", density: "density", specificHeat: "specificHeat" } as const;
@@ -136,11 +137,12 @@ export const heatFormulas = {
   timeToBurn: formula({
     id: "time-to-burn",
     title: "Time for which skin stands a temperature",
-    text: "exp(activation / contactTemperature) / damageFactor",
+    text: "second * exp(activation / contactTemperature - damageExponent)",
     symbols: {
       activation: "activation",
       contactTemperature: { quantity: "contactTemperature", words: "temperature of the living skin" },
-      damageFactor: "damageFactor",
+      damageExponent: "damageExponent",
+      second: fixedSymbols.second,
     },
     result: "duration",
     source: "henriques-1947",

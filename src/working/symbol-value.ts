@@ -19,6 +19,12 @@ function originOf(input: Band | Coefficient): NumberOrigin {
   return { low, high, status, ...(source !== undefined && { source }), place };
 }
 
+/** Unit of what was given, as far as it says. */
+function unitOf(input: Band | Coefficient | Working): string | undefined {
+  if (isWorking(input)) return lastStep(input).result.unit;
+  return "unit" in input ? input.unit : undefined;
+}
+
 /** Gathers the numbers of a step, and the steps before it, each once. */
 export class StepInputs {
   readonly steps: WorkingStep[] = [];
@@ -35,26 +41,19 @@ export class StepInputs {
     if (input === undefined) {
       throw this.#refusal(`no number for "${name}" (${words.words})`, "a number for each symbol", `Give ${name}.`);
     }
+    const unit = typeof input === "object" ? unitOf(input) : undefined;
+    if (unit !== undefined && unit !== words.unit) {
+      throw this.#refusal(`${name} in ${unit}`, `a number in ${words.unit}`, "Give the number that belongs there.");
+    }
     const value = within(words.quantity, typeof input === "number" ? input : input.value);
     const base: WorkedSymbol = { name, ...words, value };
     if (typeof input === "number") return base;
-    if (isWorking(input)) return { ...base, step: this.#join(name, words.unit, input) };
-    if ("unit" in input && input.unit !== words.unit) {
-      throw this.#refusal(
-        `${name} in ${input.unit}`,
-        `a number in ${words.unit}`,
-        "Give the record that belongs there.",
-      );
-    }
+    if (isWorking(input)) return { ...base, step: this.#join(input) };
     return { ...base, origin: originOf(input) };
   }
 
   /** Puts the steps of a working before this one; returns the place of its last. */
-  #join(name: string, unit: string, working: Working): number {
-    const last = lastStep(working);
-    if (last.result.unit !== unit) {
-      throw this.#refusal(`${name} in ${last.result.unit}`, `a number in ${unit}`, "Give the step that belongs there.");
-    }
+  #join(working: Working): number {
     const places = new Map<number, number>();
     working.steps.forEach((step, place) => {
       const moved = {

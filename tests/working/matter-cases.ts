@@ -203,7 +203,8 @@ export const matterCases: Readonly<Record<string, Case>> = {
     inputs: {
       activation: [skinLimits.activation.value],
       contactTemperature: [318, 343],
-      damageFactor: [skinLimits.damageFactor.value],
+      damageExponent: [Math.log(skinLimits.damageFactor.value)],
+      second: [1],
     },
     code: ({ contactTemperature: skin }) => timeToBurn(skin!).value,
   },
