@@ -103,7 +103,7 @@ export const workingQuantities = {
   rangeFactor: pure("range factor", "f_x", 1e-9, 1e9, "1.3", "end of a range over its middle"),
   damageExponent: pure(
     "damage exponent",
-    "ln P",
+    "p_d",
     0,
     300,
     "227",

@@ -14,7 +14,7 @@ export const workingStyle = `
 }
 @supports (position-area: bottom span-right) {
   @media (min-width: 45rem) {
-    .worked-out[popover]:popover-open { top: auto; right: auto; position-area: bottom span-right; position-try-fallbacks: bottom span-left, bottom, top span-right, top span-left, top; }
+    .worked-out[popover]:popover-open { top: auto; right: auto; position-area: bottom span-right; max-height: min(36rem, 100% - 0.8rem); position-try: most-height bottom span-left, bottom, top span-right, top span-left, top; }
   }
 }
 @media (max-width: 44.99rem) {
