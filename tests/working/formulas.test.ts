@@ -13,7 +13,7 @@ import { type Formula, readFormula, symbolWords } from "../../src/working/formul
 import { worked } from "../../src/working/worked.js";
 import { type Case, within } from "./cases.js";
 import { crewCases } from "./crew-cases.js";
-import { matterCases } from "./matter-cases.js";
+import { matterCases, pairNumbers } from "./matter-cases.js";
 import { mechanicsCases } from "./mechanics-cases.js";
 import { windCases } from "./wind-cases.js";
 
@@ -28,6 +28,7 @@ const wholeVelocity = new Set(["frictionless"]);
 
 /** Inputs that hang on the others, or on a table. */
 const drawn: Readonly<Record<string, (values: Record<string, number>) => Record<string, number>>> = {
+  ...pairNumbers,
   apparentAngle: (v) => ({
     ...v,
     apparentWindSpeed: apparentWind({

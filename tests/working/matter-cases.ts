@@ -41,6 +41,50 @@ const turns = { turnCount: [0.5, 4], frictionCoefficient: [0.05, 0.4] } as const
 const cam = { camAngle: [0.05, 0.5], pivotShare: [0, 0.5], pivotFriction: [0, 0.3] } as const;
 const heatOf = { lostForce: [5, 300] } as const;
 
+const treadNames = ["smooth", "ribbed", "faceted", "toothed"] as const;
+const strandCounts = [8, 16, 24] as const;
+
+/** One of the twelve pairs of tread and braid. */
+function wearPair(pick: number) {
+  const strands = strandCounts[Math.floor(pick / 4)]!;
+  return {
+    tread: treadNames[Math.floor(pick) % 4]!,
+    cover: { strands, fibre: pick % 1 < 0.5 ? "polyester" : "aramidBlend", wet: false },
+  } as const;
+}
+
+const rubbed = Object.keys(rubbing) as (keyof typeof rubbing)[];
+
+/** A pair of fibres. */
+function fibrePair(pick: number) {
+  const count = rubbed.length;
+  return { fibre: rubbed[Math.floor(pick) % count]!, against: rubbed[Math.floor(pick / count) % count]! };
+}
+
+/** Numbers of the records behind a pair, by the names of the formula. */
+export const pairNumbers = {
+  wear: ({ pick }: Record<string, number>) => {
+    const { tread, cover } = wearPair(pick!);
+    return {
+      pick: pick!,
+      harshness: treadHarshness[tread].value,
+      wearFactor: fibreWear[cover.fibre].value,
+      strands: cover.strands,
+      exponent: wearRule.coarsenessExponent.value,
+    };
+  },
+  chafe: ({ pick }: Record<string, number>) => {
+    const { fibre, against } = fibrePair(pick!);
+    return {
+      pick: pick!,
+      frailty: rubbing[fibre].frailty.value,
+      own: rubbing[fibre].friction.value,
+      other: rubbing[against].friction.value,
+      reference: rubbing.polyester.friction.value,
+    };
+  },
+} as const;
+
 export const matterCases: Readonly<Record<string, Case>> = {
   ropeMass: mirror({ fillFactor: [0.4, 1], density: [900, 1600], ropeDiameter: diameter }, (v) =>
     roundLinearDensity({ diameter: v.ropeDiameter, density: v.density, fill: v.fillFactor }),
@@ -136,22 +180,12 @@ export const matterCases: Readonly<Record<string, Case>> = {
   ),
   wedgeDrive: mirror({ squeeze: [10, 1000], slopeAngle: [0.02, 0.5], frictionCoefficient: [0.05, 0.6] }, wedgeDrive),
   wear: {
-    inputs: {
-      harshness: [treadHarshness.faceted.value],
-      wearFactor: [fibreWear.polyester.value],
-      strands: [16],
-      exponent: [wearRule.coarsenessExponent.value],
-    },
-    code: () => wearRate({ tread: "faceted", cover: { strands: 16, fibre: "polyester", wet: false } }).value,
+    inputs: { pick: [0, 11.99], harshness: [], wearFactor: [], strands: [], exponent: [] },
+    code: ({ pick }) => wearRate(wearPair(pick!)).value,
   },
   chafe: {
-    inputs: {
-      frailty: [rubbing.aramid.frailty.value],
-      own: [rubbing.aramid.friction.value],
-      other: [rubbing.polyester.friction.value],
-      reference: [rubbing.polyester.friction.value],
-    },
-    code: () => chafeRate({ fibre: "aramid", against: "polyester" }).value,
+    inputs: { pick: [0, 15.99], frailty: [], own: [], other: [], reference: [] },
+    code: ({ pick }) => chafeRate(fibrePair(pick!)).value,
   },
   frictionPower: mirror({ ...heatOf, ropeSpeed: [0.1, 8] }, (v) => frictionPower({ ...v, speed: v.ropeSpeed })),
   frictionHeat: mirror({ ...heatOf, lineLength: [0.5, 20] }, (v) => frictionHeat({ ...v, distance: v.lineLength })),

@@ -25,6 +25,7 @@ export const workingStyle = `
 .worked-out p { max-width: none; margin: 0 0 0.3rem; }
 .worked-out .step { font-weight: 600; }
 .worked-out .formula { max-width: none; margin: 0 0 0.4rem; font-size: 1rem; }
+.worked-out .formula math { display: inline math; }
 .worked-out .formula mtd { text-align: left; }
 .worked-out .formula mtd:first-child { text-align: right; }
 .symbols { list-style: none; margin: 0.4rem 0 0.5rem; padding: 0; max-width: none; border-top: 1px solid var(--grid); }
