@@ -340,6 +340,7 @@ export {
 
 export { hauling, hoisting } from "./materials/hauling.js";
 export type { CoursePoint } from "./motion/course.js";
+export { hoistWork, terminalSpeed } from "./motion/fall.js";
 export {
   bestSpeedShare,
   type HandLaw,
@@ -473,6 +474,18 @@ export { loadSolver, type Solver } from "./plan/solver.js";
 export { printTotal, type Totals, totalsOf } from "./plan/total.js";
 export type { TotalName } from "./plan/total-name.js";
 
+// How was a number worked out?
+
+export { type Balance, balanced, type Equation } from "./working/balance.js";
+export { formulas } from "./working/catalogue.js";
+export { type Formula, type FormulaSymbol, type FormulaSymbols, formula } from "./working/formula.js";
+export { massBalance } from "./working/plan-balance.js";
+export { fatigueBalance, lineBalance, motionBalance, ratioBalance } from "./working/solved-balances.js";
+export type { WorkedInput } from "./working/symbol-value.js";
+export { type TackleUnderLoad, tackleBalance } from "./working/tackle-balance.js";
+export { type FormulaInputs, worked } from "./working/worked.js";
+export type { Working } from "./working/working.js";
+
 // Does it agree with what is published?
 
 export { measuredSets, type SetAside, setsAside } from "./published/band-sets.js";
@@ -500,4 +513,9 @@ export {
   verdicts,
 } from "./notebook/display.js";
 export { inputFile, secondInputFile } from "./notebook/input.js";
+
+  verdicts,
+  workings,
+} from "./notebook/display.js";
+
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
