@@ -474,7 +474,7 @@ export { loadSolver, type Solver } from "./plan/solver.js";
 export { printTotal, type Totals, totalsOf } from "./plan/total.js";
 export type { TotalName } from "./plan/total-name.js";
 
-// How was a number worked out?
+// How is a number worked out, step by step?
 
 export { type Balance, balanced, type Equation } from "./working/balance.js";
 export { formulas } from "./working/catalogue.js";
@@ -511,11 +511,7 @@ export {
   table,
   title,
   verdicts,
-} from "./notebook/display.js";
-export { inputFile, secondInputFile } from "./notebook/input.js";
-
-  verdicts,
   workings,
 } from "./notebook/display.js";
-
+export { inputFile, secondInputFile } from "./notebook/input.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";

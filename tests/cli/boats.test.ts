@@ -10,6 +10,7 @@ import type { PlanOption } from "../../src/plan/plan-option.js";
 import { demoText, here, smallBoat, smallBoatWith } from "../boat/small-boat.js";
 import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
+import { noEffects } from "./no-effects.js";
 
 /** Files of the package that a new folder is made of. */
 const packaged = [
@@ -44,13 +45,10 @@ function world(files: Readonly<Record<string, string>> = {}) {
     plotly: async () => "",
     open: async () => {},
     installKernel: async () => "",
-    library: async () => undefined,
-    lock: async () => async () => {},
-    sweep: async () => {},
-    remove: async () => {},
     link: async (folder, path) => {
       said.linked.push(`${path} → ${folder}`);
     },
+    ...noEffects,
     signal: new AbortController().signal,
   };
   return { disk, said, tell: (...args: string[]) => dispatch(args, surroundings) };
