@@ -1,5 +1,7 @@
 import type { Boat, BoatLine, BoatStation, Catalogue, CatalogueBlock, CatalogueRope } from "./boat.js";
 
+import { otherParts, withParts } from "./parts.js";
+
 /** A single change of a line, to be tried. */
 export interface LineTrial {
   readonly words: string;
@@ -88,13 +90,18 @@ function stationTrials(catalogue: Catalogue, line: BoatLine, at: number): LineTr
     put(block, blocksApart(other, now), { ...station, block }),
   );
   if (station.kind !== "tackle") return blocks;
-  const parts = [-2, -1, 1, 2].map((more) => ({ parts: station.parts + more, away: steps.part * Math.abs(more) }));
-  return [
-    ...blocks,
-    ...parts
-      .filter((one) => one.parts >= 1 && one.parts <= 12)
-      .map((one) => put(`${one.parts} parts instead of ${station.parts}`, one.away, { ...station, parts: one.parts })),
-  ];
+  return [...blocks, ...partTrials(line, at)];
+}
+
+/** One station of a line with other numbers of parts, where it is a tackle. */
+export function partTrials(line: BoatLine, at: number): LineTrial[] {
+  const station = line.path[at]!;
+  if (station.kind !== "tackle") return [];
+  return otherParts(station).map((parts) => ({
+    words: `${parts} parts instead of ${station.parts} at ${station.name}`,
+    away: steps.part * Math.abs(parts - station.parts),
+    line: withParts(line, at, parts),
+  }));
 }
 
 function others<Thing>(table: Readonly<Record<string, Thing>>, name: string): [string, Thing][] {
