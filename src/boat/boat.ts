@@ -169,6 +169,9 @@ export interface Movement {
 export interface OwnLimits {
   /** Thinnest that it may be where the hand works it [m]; by the custom of its kind when absent. */
   readonly leastDiameter?: number;
+  /** Most pull to haul it, and to hold it, in the design wind [N]; the crew's own figures when absent. */
+  readonly hauling?: number;
+  readonly holding?: number;
   /** Most line that the hand hauls for each metre at the sail [m]. */
   readonly mostLine?: number;
   /** Dry mass of the line with its hardware [kg]. */
@@ -245,6 +248,8 @@ export interface CatalogueBlock extends Hardware {
   readonly bearing: keyof typeof bearings;
   readonly workingLoad: number;
   readonly ratchet?: { readonly tread: TreadName; readonly engageLoad?: number };
+  /** A sheave that is built into mast or deck: it takes the place of such a one only. */
+  readonly builtIn?: boolean;
 }
 
 /** A ring that can be had. */

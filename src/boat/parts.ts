@@ -3,8 +3,8 @@ import { placedStations } from "./pieces.js";
 
 /** Other numbers of parts that a tackle may have: those of the file, or one or two more or fewer. */
 export function otherParts({ parts, otherParts: named }: TackleStation): number[] {
-  const tried = named ?? [-2, -1, 1, 2].map((more) => parts + more);
-  return tried.filter((one) => one >= 1 && one <= 12 && one !== parts);
+  const near = [-2, -1, 1, 2].map((more) => parts + more).filter((one) => one >= 2 && one <= 12);
+  return (named ?? near).filter((one) => one !== parts);
 }
 
 /**

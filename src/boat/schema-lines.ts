@@ -146,6 +146,8 @@ export const lineSchema = mapping(
           "ropeDiameter",
           "thinnest that it may be where the hand works it; by custom when left out",
         ).exactOptional(),
+        hauling: quantity("handTension", "most pull to haul it; that of its hand when left out").exactOptional(),
+        holding: quantity("handTension", "most pull to hold it; that of its hand when left out").exactOptional(),
         mostLine: quantity("lineLength", "most line that the hand hauls for each metre at the sail").exactOptional(),
         mass: quantity("mass", "dry mass of the line with its hardware").exactOptional(),
         cost: price("whole", "price of the line with its hardware").exactOptional(),

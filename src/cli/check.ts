@@ -42,7 +42,7 @@ function verdictCell({ judgements }: LineCheck, aspect: Aspect): string {
 }
 
 const withRange = ({ value, low, high }: Band, factor = 1) =>
-  `${figures(factor * value)} (${figures(factor * low, 2)}–${figures(factor * high, 2)})`;
+  `${figures(factor * value)} (${figures(factor * low)}–${figures(factor * high)})`;
 
 function numbers({ name, feel, budget }: LineCheck): string[] {
   return [

@@ -29,15 +29,19 @@ interface PlanToPrint {
 export function planReport(plan: PlanToPrint): string {
   const { name, boat, before, best, prices, robust } = plan;
   const lists = planLists(before, best.choice);
-  const paid = prices.filter(({ saved }) => saved > 0).map(({ words }) => `- ${words}`);
-  const free = prices.length - paid.length;
+  const paid = bulleted(prices.filter(({ saved }) => saved > 0).map(({ words }) => words));
+  const costly = prices.filter(({ saved }) => saved > 0).length;
+  const free = prices.length - costly;
   const end = robust ? "at the bad end of the range" : "in the middle of the range";
   const sections: [string, string][] = [
     [`Lightest plan, limits kept ${end}: line by line`, linesTable(before, best.choice, boat.currency)],
     ["All lines", totalsTable(before, best.choice, boat.currency)],
     ["Plans of which none beats another", frontTable(plan)],
     ["Price of the limits", [...paid, `${free} of ${prices.length} limits cost nothing.`].join("\n")],
-    ["Where the next gram goes furthest", plan.priorities.map(({ words }) => `- ${words}`).join("\n")],
+    [
+      "Where the next gram goes furthest after this plan; changes are named from the boat as it is now",
+      bulleted(plan.priorities.map(({ words }) => words)).join("\n"),
+    ],
     ["To buy", listTable(lists["shopping-list"])],
     ["To cut", cutTable(lists["cut-list"])],
     ["Mass after", listTable(lists["mass-budget"])],
@@ -70,12 +74,18 @@ function linesTable(before: readonly Chosen[], choice: readonly Chosen[], curren
 
 /** Words in rows of at most so many letters. */
 function broken(text: string, most: number): string[] {
-  return text.split(" ").reduce<string[]>((rows, word) => {
+  const rows: string[] = [];
+  for (const word of text.split(" ")) {
     const last = rows.at(-1);
-    return last !== undefined && last.length + 1 + word.length <= most
-      ? [...rows.slice(0, -1), `${last} ${word}`]
-      : [...rows, word];
-  }, []);
+    if (last === undefined || last.length + 1 + word.length > most) rows.push(word);
+    else rows[rows.length - 1] = `${last} ${word}`;
+  }
+  return rows;
+}
+
+/** Points of a list, none wider than a terminal. */
+function bulleted(points: readonly string[]): string[] {
+  return points.flatMap((words) => broken(words, 96).map((row, index) => `${index === 0 ? "-" : " "} ${row}`));
 }
 
 const signed = (value: number) => (value > 0 ? `+${figures(value)}` : figures(value));

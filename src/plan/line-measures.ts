@@ -1,6 +1,7 @@
 import type { Boat } from "../boat/boat.js";
 import type { LineStanding } from "../boat/check.js";
 import { leastDiameterOf } from "../boat/hand-diameter.js";
+import { mostForces } from "../boat/judge-hand.js";
 import type { Judgement } from "../boat/judgement.js";
 import type { ReadyLine } from "../boat/ready.js";
 import type { Margins } from "../quantity/verdict.js";
@@ -14,6 +15,9 @@ const asked = ["strength margin", "cleat margin", "run-out margin", "movement ma
 
 /** Margins that must be right; where nothing that keeps the other limits gets there, as right as some way does. */
 const kept = ["fit margin", "wear margin", "comfort margin", "burn margin"] as const;
+
+/** Margins of rules of thumb and of people. */
+const byRule: ReadonlySet<string> = new Set(["fit margin", "wear margin", "comfort margin", "day margin"]);
 
 type MarginName = (typeof asked)[number] | (typeof kept)[number];
 
@@ -46,14 +50,20 @@ export function measuresOf(
   const force = end === "middle" ? "value" : "high";
   const margin = (name: MarginName) => {
     const all = judgements.filter((one) => marginOf(one) === name).map(({ margins }) => margins);
+    // A plan guards against friction, load and strength; rules of thumb and the spread of people are taken at their middle.
+    if (byRule.has(name)) return Math.min(Number.POSITIVE_INFINITY, ...all.map(({ middle: usual }) => usual));
     // At the weak end of its range a rope is asked for less; it must still be strong enough in the middle.
     return Math.min(Number.POSITIVE_INFINITY, ...all.flatMap((one) => [one.middle, one[end]]));
   };
+  const margins = Object.fromEntries([...asked, ...kept].map((name) => [name, margin(name)]));
+  const harder = end === "middle" ? 1 : feel.easing.high / Math.max(feel.easing.value, 1e-9);
   return {
     hauling: feel.hauling[force],
     holding: feel.easing[force],
     "run-out load": feel.runOutLoad[force],
-    ...Object.fromEntries([...asked, ...kept].map((name) => [name, margin(name)])),
+    ...margins,
+    "day margin": margins["day margin"]! / harder,
+    "comfort margin": margins["comfort margin"]! / harder,
     [diameterName]: 1000 * pieces.at(-1)!.rope.diameter,
     [coversName]: coversHeld(boat, line),
     [lineName]: middle.velocityRatio,
@@ -68,7 +78,7 @@ export function limitsOfLine(boat: Boat, { name: line, options }: PlanLine, robu
   const now = measuresAt(options[0]!);
   const described = boat.lines[line]!;
   const { hand, heldBy } = described;
-  const { hold, pull } = boat.crew[hand]!;
+  const { pull, hold } = mostForces(boat.limits, described, boat.crew[hand]!);
   const { mostLine, mass, cost } = described.limits ?? {};
   const most = (measure: string, bound: number, unit = "N"): MeasureLimit => {
     return { kind: "measure", line, measure, sense: "at most", bound, unit };
@@ -79,7 +89,7 @@ export function limitsOfLine(boat: Boat, { name: line, options }: PlanLine, robu
   const there = (name: MarginName) => Number.isFinite(now[name]!);
   const needed = [
     most("hauling", pull),
-    ...(heldBy === "hand" ? [most("holding", Math.min(hold, boat.limits.handForce ?? hold))] : []),
+    ...(heldBy === "hand" ? [most("holding", hold)] : []),
     ...asked.filter(there).map((name) => least(name, 1)),
     ...(mostLine === undefined ? [] : [most(lineName, mostLine, "m")]),
     ...(mass === undefined ? [] : [most("dry mass", 1000 * mass, "g")]),

@@ -3,6 +3,7 @@ import { leastDiameterOf } from "../boat/hand-diameter.js";
 import { placedStations } from "../boat/pieces.js";
 import { type LineTrial, lineTrials, partTrials } from "../boat/trials.js";
 import { coversHeld } from "./covers-held.js";
+import { taperedWays } from "./tapered-ways.js";
 
 /** The name of what nothing was changed about. */
 export const asItIs = "as it is";
@@ -12,15 +13,17 @@ const most = {
   ropes: 13,
   thinRopes: 5,
   hardware: 12,
+  cleats: 7,
+  tapers: 10,
   parts: 6,
   pairs: 14,
   ropesAndParts: 8,
-  hardwareAndParts: 6,
+  hardwareAndParts: 9,
   both: 7,
 };
 
 /**
- * Ways to make a line: as it is, with another rope, other hardware at one or two places, more or fewer parts, and with some of these together.
+ * Ways to make a line: as it is, with another rope, tapered, other hardware at one or two places, more or fewer parts, and with some of these together.
  *
  * Ropes and hardware that do not fit each other are left out; of ropes that are thinner or barer than the hand likes only a few are
  * tried, to tell what the hand costs. More parts take more rope and more blocks.
@@ -29,7 +32,9 @@ export function waysOf(boat: Boat, line: BoatLine): LineTrial[] {
   const trials = lineTrials(boat, line);
   const parts = line.path.flatMap((_, at) => partTrials(line, at));
   const ropes = trials.filter((one) => one.line.path === line.path);
-  const hardware = trials.filter((one) => one.line.path !== line.path && !changesParts(line, one.line));
+  const hardware = trials.filter(
+    (one) => one.line.path !== line.path && !changesParts(line, one.line) && suitsWork(boat, line, one.line),
+  );
   const suited = ropes.filter((one) => suitsHand(boat, line, one.line));
   const thin = ropes.filter((one) => !suited.includes(one));
   const fitting = (some: readonly LineTrial[], count: number) => {
@@ -50,7 +55,13 @@ export function waysOf(boat: Boat, line: BoatLine): LineTrial[] {
         })),
       ),
     );
-  const near = fitting(hardware, most.hardware);
+  const share = Math.ceil(most.hardware / Math.max(1, line.path.length)) + 1;
+  const near = line.path.flatMap((station, at) =>
+    fitting(
+      hardware.filter((one) => one.line.path[at] !== station),
+      station.kind === "cleat" ? most.cleats : share,
+    ),
+  );
   const found = [
     { words: asItIs, away: 0, line },
     ...fitting(suited, most.ropes),
@@ -60,6 +71,10 @@ export function waysOf(boat: Boat, line: BoatLine): LineTrial[] {
     ...fitting(inParts(fitting(suited, most.ropes)), most.ropesAndParts),
     ...fitting(inParts(near), most.hardwareAndParts),
     ...fitting(both, most.both),
+    ...fitting(
+      [{ words: "", away: 0, line }, ...fitting(suited, most.ropes)].flatMap((one) => taperedWays(boat, one)),
+      most.tapers,
+    ),
     ...fitting(thin, most.thinRopes),
   ];
   const names = new Set<string>();
@@ -96,6 +111,25 @@ function suitsHand(boat: Boat, line: BoatLine, other: BoatLine): boolean {
   const diameter = ({ rope }: BoatLine) => boat.catalogue.ropes[rope.at(-1)!.rope]!.diameter;
   const least = Math.min(leastDiameterOf(boat, line).value, diameter(line));
   return diameter(other) >= least - 1e-9 && coversHeld(boat, other) >= coversHeld(boat, line);
+}
+
+/** Cleats for sheets, which must come free under load, for control lines, and for halyards, which stay for hours and must not be nipped. */
+const cleatsFor = {
+  sheet: new Set(["cam"]),
+  control: new Set(["cam", "clam"]),
+  halyard: new Set(["cam", "jammer"]),
+} as const satisfies Record<BoatLine["kind"], ReadonlySet<string>>;
+
+/** Whether the cleats of a line suit its work, or are of the kind that is there now; a horn may take the place of a jammer. */
+function suitsWork({ catalogue }: Boat, line: BoatLine, other: BoatLine): boolean {
+  const suited: ReadonlySet<string> = cleatsFor[line.kind];
+  return other.path.every((station, at) => {
+    if (station.kind !== "cleat") return true;
+    const now = line.path[at]!;
+    const { type } = catalogue.cleats[station.cleat]!;
+    const was = now.kind === "cleat" ? catalogue.cleats[now.cleat]!.type : undefined;
+    return suited.has(type) || was === type || (was === "jammer" && type === "horn");
+  });
 }
 
 /** Whether each rope goes through its hardware. */

@@ -69,7 +69,9 @@ export function priorities(boat: PlannedBoat, choice: readonly Chosen[]): Priori
     ...(byHardware && { byHardware }),
     words: `${line.name}: ${[
       wordsOf(byMass, best && { line: best.chosen.line.name, rate: rate(best) }, line.name),
-      ...(byHardware ? [hardwareWords(byHardware, option, line.name, cheapest)] : []),
+      ...(byHardware
+        ? [hardwareWords({ gain: byHardware, same: byHardware.option === byMass?.option }, option, line.name, cheapest)]
+        : []),
     ].join("; ")}`,
   }));
 }
@@ -147,12 +149,13 @@ function wordsOf(gain: Priority["byMass"], best: { line: string; rate: number } 
 
 /** Where a bigger block pays and where it does not: loaded lines with few blocks against lightly loaded ones with many. */
 function hardwareWords(
-  { option, savedForce, addedMass, gramsPerNewton, pieces }: HardwareGain,
+  { gain, same }: { readonly gain: HardwareGain; readonly same: boolean },
   { handForce }: PlanOption,
   line: string,
   cheapest: { readonly line: string; readonly gramsPerNewton: number } | undefined,
 ): string {
-  const what = `${option.words} with the rope as it is`;
+  const { option, savedForce, addedMass, gramsPerNewton, pieces } = gain;
+  const what = same ? "with this hardware alone it" : `for hardware alone, ${option.words}`;
   const loaded = `at ${figures(handForce, 2)} N in the hand and ${pieces} ${pieces === 1 ? "piece" : "pieces"} of hardware`;
   if (gramsPerNewton === 0) return `${what} pays: it saves ${figures(savedForce, 2)} N ${loaded} and adds no mass`;
   const price = `${figures(savedForce, 2)} N for ${printTotal("dry", addedMass)}, ${figures(gramsPerNewton, 2)} g a newton`;
