@@ -37,13 +37,16 @@ export function heldInDay({ races }: BoatDay): string[] {
   return [...new Set(races.flatMap(({ legs }) => legs.flatMap(({ holds }) => Object.keys(holds))))];
 }
 
-/** A line in the hand of somebody: how it is held, and its force over the day for a factor on all loads. */
+/** A line in the hand of somebody: how it is held, and its force for each level of load of the day. */
 interface HeldLine {
   readonly hold: HandHold;
+  /** Which level of load each stretch has. */
+  readonly levels: readonly number[];
+  /** Forces of the levels, for a factor on all loads [N]. */
   readonly forces: (factor: number) => readonly number[];
 }
 
-/** The bending of thinner lines round a palm is not known: they are held as one of 4 mm. */
+/** The hold on thinner lines is not known: they are held as one of 4 mm. */
 const thinnestHeld = 0.004;
 
 function heldLine(
@@ -53,6 +56,8 @@ function heldLine(
 ): HeldLine {
   const { rope } = pieces.at(-1)!;
   const shares = dayOf(day, name).map(({ load }) => load);
+  const known = [...new Set(shares)];
+  const force = (load: number) => (load === 0 ? 0 : Math.max(0, middle.handForces(load).easing - (line.tailDrag ?? 0)));
   return {
     hold: {
       cover: coverOf(rope, conditions.wet),
@@ -60,25 +65,22 @@ function heldLine(
       hands: hand.hands ?? 1,
       glove: hand.gloves === true,
     },
-    forces: (factor) => {
-      const at = new Map([...new Set(shares)].map((share) => [share, held(share * factor)] as const));
-      return shares.map((share) => at.get(share)!);
-    },
+    levels: shares.map((share) => known.indexOf(share)),
+    forces: (factor) => known.map((share) => force(share * factor * loads.design.value)),
   };
-  function held(share: number): number {
-    return share === 0 ? 0 : Math.max(0, middle.handForces(share * loads.design.value).easing - (line.tailDrag ?? 0));
-  }
 }
 
 const most = 64;
-const halvings = 14;
+const halvings = 12;
+/** Nearer than this the factor need not be known [-]. */
+const near = 1.002;
 
 /** Largest factor on all loads at which the hand lasts the day [-]. */
 function factorOf(lasts: (factor: number) => boolean): number {
   let [low, high] = lasts(1) ? [1, 2] : [1 / most, 1];
   while (high < most && high > 1 && lasts(high)) [low, high] = [high, 2 * high];
   if (high >= most) return most;
-  for (let turn = 0; turn < halvings && high / low > 1.0005; turn += 1) {
+  for (let turn = 0; turn < halvings && high / low > near; turn += 1) {
     const middle = Math.sqrt(low * high);
     if (lasts(middle)) low = middle;
     else high = middle;
@@ -128,11 +130,13 @@ export function judgeDay(boat: Boat, ready: ReadyLine, { easing }: Feel): Judgem
       recoveryRate: Float64Array.of(set.recoveryRate.value * values.recovery!),
       restFactor: Float64Array.of(values.rest!),
     };
+    const handForces = new Float64Array(lengths.length);
     return factorOf((times) => {
-      const each = forces(times);
-      const handForces = Float64Array.from(lengths, (_, at) =>
-        each.reduce((sum, one, index) => sum + one[at]! * gripFor[index]!, 0),
-      );
+      handForces.fill(0);
+      for (const [index, each] of forces(times).entries()) {
+        const { levels } = lines[index]!;
+        for (let at = 0; at < handForces.length; at += 1) handForces[at]! += each[levels[at]!]! * gripFor[index]!;
+      }
       return crewDays({ day: { lengths, handForces }, crews, group: "hand" }).givesOut[0] === Number.POSITIVE_INFINITY;
     });
   });

@@ -6,38 +6,31 @@ import type { Feel } from "./judge-hand.js";
 import { type Judgement, judged } from "./judgement.js";
 import type { ReadyLine } from "./ready.js";
 
-/** What was worked out for a rope, a hand and an ease: it is asked again for every block that is tried. */
+/** What was worked out for a fibre, a hand and an ease: it is asked again for every rope and block that is tried. */
 const known = new Map<string, Band>();
 const mostKnown = 500;
 
-function safeForce(ease: HandEase): Band {
+/** Diameter for which it is worked out [m]; the heat goes into an area that grows as the diameter does, so the force does too. */
+const reference = 0.008;
+
+function safeForce({ ropeDiameter, ...ease }: HandEase): Band {
   const key = Object.values(ease).join(" ");
-  const before = known.get(key);
-  if (before !== undefined) return before;
-  const found = safeLostForce(ease, "burn");
+  const before = known.get(key) ?? safeLostForce({ ...ease, ropeDiameter: reference }, "burn");
   if (known.size >= mostKnown) known.clear();
-  known.set(key, found);
-  return found;
+  known.set(key, before);
+  const times = ropeDiameter / reference;
+  return { value: times * before.value, low: times * before.low, high: times * before.high };
 }
 
-/** Force that a hand may take out of a line that runs, over the ranges of skin, speed and time [N]. */
+/** Force that a hand may take out of a line that runs: over the range of skin and hand, low also for a faster and longer ease [N]. */
 function allowedForce(rope: Omit<HandEase, "speed" | "duration">, speed: Band, duration: Band): Band {
   const at = (pace: number, time: number) => safeForce({ ...rope, speed: pace, duration: time });
   const middle = at(speed.value, duration.value);
-  const over = (end: number) => at(speed.value, end).value / middle.value;
+  const left = (worse: Band): Band => ({ value: 1, low: Math.min(1, worse.value / middle.value), high: 1 });
   return bandOf(
-    {
-      skin: middle,
-      pace: inverse(speed, (end) => at(end, duration.value).value / middle.value),
-      time: inverse(duration, over),
-    },
+    { skin: middle, pace: left(at(speed.high, duration.value)), time: left(at(speed.value, duration.high)) },
     ({ skin, pace, time }) => skin * pace * time,
   );
-}
-
-/** What a faster or longer ease leaves, as a factor; a single number has no range. */
-function inverse({ low, high }: Band, left: (end: number) => number): Band {
-  return low === high ? { value: 1, low: 1, high: 1 } : { value: 1, low: left(high), high: left(low) };
 }
 
 /** Whether a bare or gloved hand stands a fast ease of a line that it holds: no burn while the line runs through it. */
