@@ -28,6 +28,9 @@ export interface CutList {
   readonly minutes: number;
 }
 
+/** What is said of rope that stays; at its tail, so that its splices stay as well. */
+const cutShorter = "the old rope, cut shorter";
+
 /**
  * Lists what to cut for a plan: lengths, tapers, splices and minutes.
  *
@@ -43,8 +46,10 @@ export function cutList(choice: readonly Chosen[], before: readonly Chosen[] = [
     const lengths = new Set(old.map(({ rope, length }) => `${rope} ${length}`));
     const pieces = piecesOf(one, before)
       .filter(({ stays, rope, length }) => !(stays && lengths.has(`${rope} ${length}`)))
-      .map(({ line: _, stays, ...piece }) => ({ ...piece, ...(stays && { use: "the old rope, cut shorter" }) }));
-    return pieces.length === 0 ? [] : [{ line: one.line.name, words, pieces, splices, minutes }];
+      .map(({ line: _, stays, ...piece }) => ({ ...piece, ...(stays && { use: cutShorter }) }));
+    if (pieces.length === 0) return [];
+    const work = pieces.some(({ use }) => use !== cutShorter) ? { splices, minutes } : { splices: 0, minutes: 0 };
+    return [{ line: one.line.name, words, pieces, ...work }];
   });
   const all = lines.flatMap(({ line, pieces }) => pieces.map((piece) => ({ ...piece, line })));
   const ropes = [...new Set(all.map(({ rope }) => rope))].sort().map((rope): RopeCut => {

@@ -78,7 +78,7 @@ describe("haulbook check", () => {
     expect(said.out).toContain("NO");
   });
 
-  it("fails with code 1 where a fast ease burns the hand, and names gloves", async () => {
+  it("fails with code 1 where a fast ease burns the hand, and says what to try", async () => {
     const eased = [
       "    use: season\n  halyard",
       "    use: season\n    ease: { speed: 15 m/s, duration: 3 s }\n  halyard",
@@ -86,7 +86,7 @@ describe("haulbook check", () => {
     const { said, tell } = world({ "fast.yaml": smallBoatWith(eased as [string, string]) });
     expect(await tell("check", "fast.yaml")).toBe(1);
     expect(said.out).toMatch(/First: mainsheet: does not run out \(hand on a fast ease\)/u);
-    expect(said.out).toContain("Try gloves on the hands.");
+    expect(said.out).toMatch(/it holds [\d.]+ N \([\d.]+ kgf\)\. Try .+/u);
   });
 
   it("says beside each verdict its margin, and what each line costs and weighs with its range", async () => {
@@ -190,9 +190,10 @@ describe("haulbook plan", () => {
     expect(await few.tell("plan", "small.yaml", "--points", "200")).toBe(0);
     const shown = few.said.out.match(/proven optimal$/gmu)!.length;
     expect(few.said.out).toContain(`The front has only ${shown} points, fewer than the 200 asked for: these are all.`);
-    const five = world(files);
-    expect(await five.tell("plan", "small.yaml", "--points", "5")).toBe(0);
-    expect(five.said.out.match(/proven optimal$/gmu)).toHaveLength(5);
+    const three = world(files);
+    expect(await three.tell("plan", "small.yaml", "--points", "3")).toBe(0);
+    expect(three.said.out.match(/proven optimal$/gmu)).toHaveLength(3);
+    expect(three.said.out).toContain("There are more between them.");
     const none = world(files);
     expect(await none.tell("plan", "small.yaml", "--points", "0")).toBe(2);
     expect(none.said.err).toContain("whole number from 1 to 200");
