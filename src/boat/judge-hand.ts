@@ -1,4 +1,5 @@
 import { figures, printForce } from "../quantity/print.js";
+import type { HandForces, PreparedLine } from "../reeving/line.js";
 import { lineLimits } from "../rope/thin-limits.js";
 import type { Band } from "../sources/band.js";
 import type { Boat, BoatLine, CrewMember } from "./boat.js";
@@ -25,10 +26,18 @@ export interface Feel {
  */
 export function feelOf({ over, loads, line }: ReadyLine): Feel {
   const load = { load: loads.design };
+  // Both forces come from one state of the line.
+  const known = new Map<string, HandForces>();
+  const forcesOf = (run: PreparedLine, values: Readonly<Record<string, number>>) => {
+    const key = Object.values(values).join(" ");
+    const forces = known.get(key) ?? run.handForces(Math.max(0, values.load!));
+    known.set(key, forces);
+    return forces;
+  };
   const tail = line.tailDrag ?? 0;
   return {
-    hauling: notBelowNothing(over(load, (run, values) => run.handForces(Math.max(0, values.load!)).hauling)),
-    easing: notBelowNothing(over(load, (run, values) => run.handForces(Math.max(0, values.load!)).easing)),
+    hauling: notBelowNothing(over(load, (run, values) => forcesOf(run, values).hauling)),
+    easing: notBelowNothing(over(load, (run, values) => forcesOf(run, values).easing)),
     runOutLoad: notBelowNothing(over({}, (run) => run.runOutLoad(tail))),
   };
 }

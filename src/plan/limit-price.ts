@@ -1,5 +1,5 @@
 import { checkedBoat } from "./checked-boat.js";
-import { boundWords, limitWords, meets } from "./limit.js";
+import { allowedOptions, boundWords, limitWords, meets } from "./limit.js";
 import { type Goal, optimum, usualGoal } from "./optimum.js";
 import type { MeasureLimit, PlanLimit, PlannedBoat } from "./planned-boat.js";
 import type { Solver } from "./solver.js";
@@ -40,7 +40,8 @@ export function limitPrices(solver: Solver, boat: PlannedBoat, goal: Goal = usua
   const now = least(limits);
   if (now === undefined) return [];
   return limits.map((limit, index) => {
-    const saved = lessBy(total, now, least(limits.toSpliced(index, 1))!);
+    const without = limits.toSpliced(index, 1);
+    const saved = shutsNothing(limit, without, boat) ? 0 : lessBy(total, now, least(without)!);
     const saving = (looser: PlanLimit) => lessBy(total, now, least(limits.with(index, looser))!);
     const step = saved > 0 ? firstThatSaves(looserLimits(limit, boat), saving) : undefined;
     return {
@@ -51,6 +52,13 @@ export function limitPrices(solver: Solver, boat: PlannedBoat, goal: Goal = usua
       words: priceWords({ limit, total, saved, ...(step && { loosened: step }) }, boat.currency),
     };
   });
+}
+
+/** True for a limit of a line that shuts out nothing but what its other limits shut out as well: it costs nothing. */
+function shutsNothing(limit: PlanLimit, others: readonly PlanLimit[], { lines }: PlannedBoat): boolean {
+  if (limit.kind === "total") return false;
+  const line = lines.find(({ name }) => name === limit.line)!;
+  return allowedOptions(line, others).every((option) => meets(option, limit));
 }
 
 function priceWords({ limit, total, saved, loosened }: Omit<LimitPrice, "words">, currency?: string): string {
