@@ -70,11 +70,17 @@ export async function readCommand(args: readonly string[], version: string): Pro
           })
           .option("open", { type: "boolean", default: false, describe: "Open the index afterwards" })
           .option("output", outputOption)
+          .option("readings", {
+            type: "string",
+            describe: "Readings of your own boat (.csv, .yaml): its lines replace those of the catalogue",
+            requiresArg: true,
+          })
           .example("$0 reports", "Build all reports")
+          .example("$0 reports --readings readings.csv", "Build them for the boat that you measured")
           .example("$0 reports around-a-ring --open", "Build one report and look at the index")
           .example("$0 reports --single-file --output handout", "Pages to send, in a folder of their own"),
-      ({ names, singleFile, open, output }) => {
-        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output } };
+      ({ names, singleFile, open, output, readings }) => {
+        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, readings } };
       },
     )
     .command(

@@ -35,7 +35,14 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   now: () => performance.now(),
-  run: (path) => runNotebook({ path, cellSeconds, notebookSeconds, signal: stop.signal }),
+  run: (path, variables) =>
+    runNotebook({
+      path,
+      cellSeconds,
+      notebookSeconds,
+      signal: stop.signal,
+      environment: { ...process.env, ...variables },
+    }),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
   open: openOnDesktop,
   installKernel: async () =>

@@ -1,6 +1,9 @@
+import { pageLines, readLines } from "../calibration/page-lines.js";
+import { readingsVariable } from "../notebook/own-lines.js";
 import { suggestion } from "../quantity/suggestion.js";
 import { buildReports } from "../report/build.js";
 import { findNotebooks, reportName, reportsFolder, shownPath } from "./folders.js";
+import { givenReadings } from "./readings.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 
 /** What `haulbook reports` was asked. */
@@ -9,6 +12,8 @@ export interface ReportsOptions {
   readonly singleFile: boolean;
   readonly open: boolean;
   readonly output?: string | undefined;
+  /** File of readings of one's own boat; its lines replace those of the catalogue. */
+  readonly readings?: string | undefined;
 }
 
 /** `haulbook reports`: runs the notebooks and writes their pages. */
@@ -32,13 +37,15 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
     err(`There are: ${known.join(", ")}.\n`);
     return exitCodes.wrongUse;
   }
+  const own = await ownFile(options.readings, surroundings);
+  if (typeof own === "number") return own;
   const outputFolder = reportsFolder(options.output, currentFolder);
   const { built, failures, index } = await buildReports({
     notebooks,
     names: names.length > 0 ? names : undefined,
     outputFolder,
     singleFile: options.singleFile,
-    run: ({ path }) => surroundings.run(path),
+    run: ({ path }) => surroundings.run(path, { [readingsVariable]: own }),
     files: disk,
     plotly: surroundings.plotly,
     log: (line) => out(`${line}\n`),
@@ -62,4 +69,21 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
     }
   }
   return exitCodes.done;
+}
+
+/** Path of the readings that the pages are to use, empty for none; an exit code where the file cannot be used. */
+async function ownFile(file: string | undefined, surroundings: Surroundings): Promise<string | ExitCode> {
+  if (file === undefined) return "";
+  const { err } = surroundings;
+  const given = await givenReadings(file, "Nothing was built.", surroundings);
+  if (given === undefined) return exitCodes.failed;
+  const { known, unknown } = readLines(given.readings);
+  for (const { name, meant } of unknown)
+    err(
+      `${given.shown}: no page knows a line "${name}".${meant === undefined ? "" : ` Did you mean "${meant}"?`} Its readings are not used.\n`,
+    );
+  if (unknown.length > 0 || known.length === 0) err(`Pages know: ${pageLines.join(", ")}.\n`);
+  if (known.length > 0) return given.path;
+  err(`${given.shown}: no line of it stands on any page. Nothing was built.\n`);
+  return exitCodes.failed;
 }

@@ -19,8 +19,8 @@ export interface Surroundings {
   readonly err: (text: string) => void;
   /** Milliseconds from any start. */
   readonly now: () => number;
-  /** Runs a notebook in a fresh kernel. */
-  readonly run: (path: string) => Promise<ExecutedNotebook>;
+  /** Runs a notebook in a fresh kernel that has these variables besides its environment. */
+  readonly run: (path: string, variables?: Readonly<Record<string, string>>) => Promise<ExecutedNotebook>;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
   /** Opens a file as the user's desktop does. */
