@@ -1,3 +1,4 @@
+import { ninetyFifth } from "../numerics/normal-quantile.js";
 import type { Line } from "../reeving/line.js";
 import { scaledLine } from "../reeving/scaled.js";
 import type { Band } from "../sources/band.js";
@@ -13,9 +14,6 @@ export interface MeasuredLine {
   /** About the load of the readings [N]. */
   readonly load: number;
 }
-
-/** Standard deviations from the middle of a normal distribution to its 95th percentile. */
-const toEnd = 1.6448536269514722;
 
 /**
  * What is not sure of a measured line, as knobs: in place of the spreads of its records.
@@ -39,13 +37,13 @@ export function measuredKnobs({ line, law, load }: MeasuredLine): Knob[] {
     const [without, withAll] = [lawAt(loss, 0).drag, lawAt(loss, 1).drag];
     return withAll - without > 1e-9 ? Math.max(0, (c - without) / (withAll - without)) : 1;
   };
-  const ends = [-toEnd, toEnd].map((z) => {
+  const ends = [-ninetyFifth, ninetyFifth].map((z) => {
     const loss = lossFor(Math.max(1 + 1e-9, ratio.value * Math.exp(z * ratio.standardError)));
     return { loss, pull: pullFor(loss, middle + correlation * drag.standardError * z) };
   });
   const [low, high] = ends as [(typeof ends)[0], (typeof ends)[0]];
   const loss = { value: 1, low: Math.min(1, low.loss), high: Math.max(1, high.loss) };
-  const alone = toEnd * drag.standardError * Math.sqrt(1 - correlation ** 2);
+  const alone = ninetyFifth * drag.standardError * Math.sqrt(1 - correlation ** 2);
   return [
     {
       name: "ratio as measured",

@@ -1,3 +1,4 @@
+import { ninetyFifth } from "../numerics/normal-quantile.js";
 import { ReevingError } from "../quantity/errors.js";
 import { figures } from "../quantity/print.js";
 import { type Line, prepareLine } from "../reeving/line.js";
@@ -42,8 +43,8 @@ export interface StandingLine {
   readonly words: string;
   /** Factor on all that grows with load, and on the rest, over the catalogue, with their ranges [-]; 1 where nothing was measured. */
   readonly factors: { readonly loss: Band; readonly drag: Band };
-  /** A line of the same rope and blocks, as it stands. */
-  line(catalogue: Line): Line;
+  /** A line of the same rope and blocks, as it stands; at other values of the two factors where they are drawn. */
+  line(catalogue: Line, drawn?: { readonly loss: number; readonly drag: number }): Line;
   /** What is not sure of it: what was measured in place of the records of friction and drag; load and tread stay. */
   knobs(catalogue: readonly Knob[]): readonly Knob[];
   /** A record that a factor stands for now: without spread where the line was measured. */
@@ -127,9 +128,10 @@ function fromReadings({ request, title, off, treads, calibration }: Found): Stan
     ].join(" "),
     factors: {
       loss: times(calibrated.lossFactor, knobs[0]!.record),
-      drag: times(calibrated.dragFactor, dragOf(knobs)),
+      drag: times(calibrated.dragFactor, dragShare(calibration)),
     },
-    line: (catalogue) => asCalibrated(catalogue, calibrated),
+    line: (catalogue, drawn) =>
+      asCalibrated(catalogue, drawn ? { ...calibrated, lossFactor: drawn.loss, dragFactor: drawn.drag } : calibrated),
     knobs: (catalogue) => [...catalogue.filter(({ turns }) => !measuredCauses.includes(turns)), ...knobs],
     settled: ({ value }) => ({ value, low: value, high: value }),
   };
@@ -186,14 +188,11 @@ function factorBands(knobs: readonly Knob[]): Partial<Record<FactorName, Band>> 
   return bands;
 }
 
-function dragOf(knobs: readonly Knob[]): Band {
-  const records = knobs.flatMap(({ turns, record, along = [] }) => [
-    ...(turns === "drag" ? [record] : []),
-    ...along.filter((one) => one.turns === "drag").map((one) => one.record),
-  ]);
-  return bandOf(Object.fromEntries(records.map((record, index) => [String(index), record])), (values) =>
-    Object.values(values).reduce((product, one) => product * one, 1),
-  );
+/** Measured drag over its middle [-]: 5th and 95th percentile, cut at none. */
+function dragShare({ posterior: { drag } }: LineCalibration): Band {
+  if (!(drag.value > 0)) return { value: 1, low: 1, high: 1 };
+  const half = (ninetyFifth * drag.standardError) / drag.value;
+  return { value: 1, low: Math.max(0, 1 - half), high: 1 + half };
 }
 
 function times(factor: number, { value, low, high }: Band): Band {
