@@ -17,7 +17,9 @@ import {
 } from "./calibrated-line.js";
 import { lineBands } from "./line-law.js";
 import { measuredKnobs } from "./measured-knobs.js";
+import type { LawBands } from "./measured-law.js";
 import type { Reading } from "./reading.js";
+import { unknownLine } from "./unknown-line.js";
 
 /** A line that a page computes with. */
 export interface LineRequest {
@@ -80,7 +82,7 @@ export function standingLine(request: LineRequest, readings: readonly Reading[] 
   if (line === undefined)
     return unfit(`read with a purchase of ${figures(first.purchase ?? 1)}:1, which is not how it is rigged here`);
   const off = { ...line, stations: line.stations.map(switchedOff) };
-  const [calibration] = calibrate(fitting, { prior: () => lineBands(off, request.load, factorBands(request.knobs)) });
+  const [calibration] = calibrate(fitting, { prior: () => priorOf(off, request) });
   if (calibration === undefined || calibration.pulls.length === 0) return unfit(unusable(calibration));
   const treads = line.stations.some(({ kind }) => kind === "ratchet");
   return fromReadings({ request, title, off, treads, calibration });
@@ -172,6 +174,17 @@ function turnOff(turn: Turn): Turn {
   if (turn.kind !== "ratchet") return turn;
   const { treadFriction: _tread, engageLoad: _engage, ...wheel } = turn;
   return { ...wheel, kind: "sheave" };
+}
+
+/** What the catalogue says of the law of the line; where it has no spread, what is known of any line. */
+function priorOf(line: Line, { load, knobs }: LineRequest): LawBands {
+  const { ratio, drag } = lineBands(line, load, factorBands(knobs));
+  const anyLine = unknownLine();
+  const known = (band: Band, any: Band): Band =>
+    band.high > band.low
+      ? band
+      : { value: band.value, low: Math.min(band.value, any.low), high: Math.max(band.value, any.high) };
+  return { ratio: known(ratio, anyLine.ratio), drag: known(drag, anyLine.drag) };
 }
 
 /** Bands of the factor on each cause, from the knobs that turn it. */
