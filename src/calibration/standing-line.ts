@@ -181,7 +181,7 @@ function priorOf(line: Line, { load, knobs }: LineRequest): LawBands {
   const { ratio, drag } = lineBands(line, load, factorBands(knobs));
   const anyLine = unknownLine();
   const known = (band: Band, any: Band): Band =>
-    band.high > band.low
+    band.high - band.low > 1e-9
       ? band
       : { value: band.value, low: Math.min(band.value, any.low), high: Math.max(band.value, any.high) };
   return { ratio: known(ratio, anyLine.ratio), drag: known(drag, anyLine.drag) };
