@@ -126,6 +126,10 @@ function fromReadings({ request, title, off, treads, calibration }: Found): Stan
     words: [
       `${title}${calibrationWords(calibration).slice(name.length).replace(": measured wet", ": measured")}`,
       factorWords(calibrated),
+      ...calibration.notes,
+      ...calibration.leftOut.map(
+        ({ row, pull }) => `Row ${row}, ${pull === "both" ? "the whole reading" : pull}, was left out.`,
+      ),
       ...(treads ? ["The grip of the ratchet's tread was not read: it stays that of the catalogue."] : []),
     ].join(" "),
     factors: {
