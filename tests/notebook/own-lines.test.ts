@@ -86,10 +86,11 @@ const { scratch } = runHarness();
 const folder = path.join(scratch.folder, "boat");
 const cells = [
   `import { ownLine, lineSource } from "../../../../../dist/notebook/own-lines.js";
-import { show, result } from "../../../../../dist/notebook/display.js";
+import { show, answer, result } from "../../../../../dist/notebook/display.js";
 import { prepareLine } from "../../../../../dist/reeving/line.js";
 const line = { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured" as const, name: "lead", tensionRatio: 1.1, drag: 1 }] };
 const own = ownLine({ name: "mainsheet", line: line, knobs: [], load: 150 });
+show(answer("It depends."));
 show(lineSource([own]));
 show(result({ label: "Haul", text: prepareLine(own.line(line)).handForce(100, "hauling").toFixed(0) + " N" }));`,
 ];
