@@ -3,7 +3,8 @@
 export { OutsideModelError, ReevingError, Refusal, UnitError, ValueError } from "./quantity/errors.js";
 export { within } from "./quantity/guard.js";
 export { convert, parseQuantity } from "./quantity/parse.js";
-export { axisTitle, figures, printForce, printQuantity } from "./quantity/print.js";
+export { figures, printForce } from "./quantity/print.js";
+export { axisTitle, printQuantity } from "./quantity/quantity-text.js";
 export { type Outcome, outcomeOf, type Verdict } from "./quantity/verdict.js";
 export { type QuantityName, vocabulary } from "./quantity/vocabulary.js";
 export type { VocabularyEntry } from "./quantity/vocabulary-entry.js";
@@ -339,6 +340,7 @@ export {
 
 export { hauling, hoisting } from "./materials/hauling.js";
 export type { CoursePoint } from "./motion/course.js";
+export { hoistWork, terminalSpeed } from "./motion/fall.js";
 export {
   bestSpeedShare,
   type HandLaw,
@@ -473,12 +475,25 @@ export { loadSolver, type Solver } from "./plan/solver.js";
 export { printTotal, type Totals, totalsOf } from "./plan/total.js";
 export type { TotalName } from "./plan/total-name.js";
 
+// How was a number worked out?
+
+export { type Balance, balanced, type Equation } from "./working/balance.js";
+export { formulas } from "./working/catalogue.js";
+export { type Formula, type FormulaSymbol, type FormulaSymbols, formula } from "./working/formula.js";
+export { massBalance } from "./working/plan-balance.js";
+export { fatigueBalance, lineBalance, motionBalance, ratioBalance } from "./working/solved-balances.js";
+export type { WorkedInput } from "./working/symbol-value.js";
+export { type TackleUnderLoad, tackleBalance } from "./working/tackle-balance.js";
+export { type FormulaInputs, worked } from "./working/worked.js";
+export type { Working } from "./working/working.js";
+
 // Does it agree with what is published?
 
-export { type MeasuredSet, measuredSets } from "./published/band-sets.js";
+export { measuredSets, type SetAside, setsAside } from "./published/band-sets.js";
 export { type BurnTime, burnTimes, burnTimesSource } from "./published/burn-times.js";
 export { compare } from "./published/compare.js";
 export { lossRecords, untoldSizes } from "./published/measured-loss.js";
+export type { MeasuredSet } from "./published/measured-set.js";
 export { type MeasuredSheave, measuredSheaves } from "./published/measured-sheaves.js";
 export { frictionOf, type RaiseLowerTest, raiseLowerTests, wrapOf } from "./published/raise-and-lower.js";
 export { publishedChecks } from "./published/registry.js";
@@ -486,6 +501,19 @@ export type { CheckResult, CheckRow, Topic } from "./published/row.js";
 
 // How is it shown in a notebook?
 
-export { answer, checks, coefficients, figure, question, result, show, table, verdicts } from "./notebook/display.js";
+export {
+  answer,
+  checks,
+  coefficients,
+  figure,
+  question,
+  result,
+  show,
+  table,
+  title,
+  verdicts,
+  workings,
+} from "./notebook/display.js";
+export { inputFile, secondInputFile } from "./notebook/input.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
 export { lineSource, ownLine } from "./notebook/own-lines.js";

@@ -1,6 +1,7 @@
 import yargs from "yargs";
 import type { CheckOptions } from "./check.js";
 import type { ChecksOptions } from "./checks.js";
+import type { CleanOptions } from "./clean.js";
 import type { CompareOptions } from "./compare.js";
 import type { FitOptions } from "./fit.js";
 import type { NewOptions } from "./new.js";
@@ -11,6 +12,7 @@ import type { WorksheetOptions } from "./worksheet.js";
 /** What a command line asks for. */
 export type Command =
   | { readonly verb: "reports"; readonly options: ReportsOptions }
+  | { readonly verb: "clean"; readonly options: CleanOptions }
   | { readonly verb: "checks"; readonly options: ChecksOptions }
   | { readonly verb: "worksheet"; readonly options: WorksheetOptions }
   | { readonly verb: "fit"; readonly options: FitOptions }
@@ -30,9 +32,15 @@ const outputOption = {
 
 const jsonOption = { type: "boolean", default: false, describe: "Print the whole result as JSON" } as const;
 
+const htmlOption = {
+  type: "string",
+  describe: "File for a page with everything inside, to keep or to send; its folder must be there",
+  requiresArg: true,
+} as const;
+
 const boatPosition = (describe: string) => ({ type: "string", demandOption: true, describe }) as const;
 
-const verbs = ["reports", "checks", "worksheet", "fit", "check", "compare", "plan", "new", "kernel"] as const;
+const verbs = ["reports", "clean", "checks", "worksheet", "fit", "check", "compare", "plan", "new", "kernel"] as const;
 const nameAVerb = `Name a verb: ${verbs.slice(0, -1).join(", ")} or ${verbs.at(-1)}.`;
 
 /**
@@ -75,12 +83,28 @@ export async function readCommand(args: readonly string[], version: string): Pro
             describe: "Readings of your own boat (.csv, .yaml): its lines replace those of the catalogue",
             requiresArg: true,
           })
+          .option("cache", {
+            type: "boolean",
+            default: true,
+            describe: "Leave out what nothing has changed (--no-cache runs everything)",
+          })
           .example("$0 reports", "Build all reports")
           .example("$0 reports --readings readings.csv", "Build them for the boat that you measured")
           .example("$0 reports around-a-ring --open", "Build one report and look at the index")
           .example("$0 reports --single-file --output handout", "Pages to send, in a folder of their own"),
-      ({ names, singleFile, open, output, readings }) => {
-        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, readings } };
+      ({ names, singleFile, open, output, readings, cache }) => {
+        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, readings, cache } };
+      },
+    )
+    .command(
+      "clean",
+      "Forget the runs that are remembered",
+      (verb) =>
+        verb
+          .usage("$0 clean\n\nForgets the runs that are remembered, so that all notebooks run again. Pages stay.")
+          .option("output", outputOption),
+      ({ output }) => {
+        command = { verb: "clean", options: { output } };
       },
     )
     .command(
@@ -160,9 +184,10 @@ export async function readCommand(args: readonly string[], version: string): Pro
           .usage("$0 compare <before> <after>\n\nPuts two boats, or two versions of one, side by side.")
           .positional("before", boatPosition("One boat file (YAML)"))
           .positional("after", boatPosition("The other"))
+          .option("html", htmlOption)
           .option("json", jsonOption),
-      ({ before, after, json }) => {
-        command = { verb: "compare", options: { before, after, json } };
+      ({ before, after, json, html }) => {
+        command = { verb: "compare", options: { before, after, json, html } };
       },
     )
     .command(
@@ -184,10 +209,11 @@ export async function readCommand(args: readonly string[], version: string): Pro
             describe: "Folder for shopping list, cut list and more as CSV; nothing is written over",
             requiresArg: true,
           })
+          .option("html", htmlOption)
           .option("json", jsonOption)
           .epilogue("Exit code: 0 planned, 1 limits conflict or the file is wrong, 2 wrong use."),
-      ({ boat, json, robust, lists }) => {
-        command = { verb: "plan", options: { boat, json, robust, lists } };
+      ({ boat, json, robust, lists, html }) => {
+        command = { verb: "plan", options: { boat, json, robust, lists, html } };
       },
     )
     .command(

@@ -4,6 +4,7 @@ import { figures } from "../quantity/print.js";
 import { readBoat } from "./boats.js";
 import { outcomeWord } from "./check.js";
 import { aligned } from "./columns.js";
+import { exportInTheWay, exportReport } from "./export.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 
 /** What `haulbook compare` was asked. */
@@ -11,6 +12,8 @@ export interface CompareOptions {
   readonly before: string;
   readonly after: string;
   readonly json: boolean;
+  /** Page to write as one file; none is written when left out. */
+  readonly html?: string | undefined;
 }
 
 function pair(line: LineComparison, of: (check: LineCheck) => number): string {
@@ -50,7 +53,14 @@ function report({ before, after, lines }: BoatComparison): string {
 /** `haulbook compare`: two boats, or two versions of one, line by line. */
 export async function compare(options: CompareOptions, surroundings: Surroundings): Promise<ExitCode> {
   const [before, after] = [await readBoat(options.before, surroundings), await readBoat(options.after, surroundings)];
+  const noRoom = await exportInTheWay(options.html, surroundings);
+  if (noRoom !== undefined) {
+    surroundings.err(noRoom);
+    return exitCodes.failed;
+  }
   const found = compareBoats(before, after);
   surroundings.out(options.json ? `${JSON.stringify(found, undefined, 2)}\n` : report(found));
+  const inputs = [options.before, options.after];
+  await exportReport({ notebook: "before-and-after", inputs, file: options.html }, surroundings);
   return exitCodes.done;
 }

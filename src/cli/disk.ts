@@ -1,6 +1,9 @@
 import { mkdir, readdir, readFile, rename, rm, symlink, writeFile } from "node:fs/promises";
-import { dirname } from "node:path";
+import { dirname, join } from "node:path";
 import type { Disk } from "./surroundings.js";
+
+/** Ending of a file that is being written. */
+const part = ".part";
 
 /** Answers with nothing where a file or folder is not there. */
 async function ifThere<Found>(found: Promise<Found>): Promise<Found | undefined> {
@@ -25,7 +28,7 @@ export function realDisk(mark: string): Disk {
     read: (path) => ifThere(readFile(path, "utf8")),
     list: async (folder) => (await ifThere(readdir(folder)))?.sort(),
     replace: async (path, text) => {
-      const beside = `${path}.${mark}.part`;
+      const beside = `${path}.${mark}${part}`;
       await mkdir(dirname(path), { recursive: true });
       try {
         await writeFile(beside, text);
@@ -42,4 +45,11 @@ export function realDisk(mark: string): Disk {
 export async function linkFolder(folder: string, path: string): Promise<void> {
   await mkdir(dirname(path), { recursive: true });
   await symlink(folder, path, "junction");
+}
+
+/** Takes away the half-written files that a killed process left in a folder and below. */
+export async function sweepParts(folder: string): Promise<void> {
+  const names = (await ifThere(readdir(folder, { recursive: true }))) ?? [];
+  const left = names.filter((name) => name.endsWith(part) || name.endsWith(".left"));
+  await Promise.all(left.map((name) => rm(join(folder, name), { force: true })));
 }

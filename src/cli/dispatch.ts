@@ -1,18 +1,9 @@
 import { join } from "node:path";
-import { check } from "./check.js";
-import { checks } from "./checks.js";
 import { readCommand } from "./command.js";
-import { compare } from "./compare.js";
-import { fitReadings } from "./fit.js";
-import { kernelInstall } from "./kernel.js";
-import { newFolder } from "./new.js";
-import { plan } from "./plan.js";
-import { reports } from "./reports.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
-import { writeWorksheet } from "./worksheet.js";
 
 /**
- * Does what a command line asks.
+ * Does what a command line asks. What a verb needs is loaded with the verb.
  *
  * @param args  words after the program's name
  * @param surroundings  effects
@@ -26,23 +17,25 @@ export async function dispatch(args: readonly string[], surroundings: Surroundin
   try {
     switch (command.verb) {
       case "reports":
-        return await reports(command.options, surroundings);
+        return await (await import("./reports.js")).reports(command.options, surroundings);
+      case "clean":
+        return await (await import("./clean.js")).clean(command.options, surroundings);
       case "checks":
-        return await checks(command.options, surroundings);
+        return await (await import("./checks.js")).checks(command.options, surroundings);
       case "worksheet":
-        return await writeWorksheet(command.options, surroundings);
+        return await (await import("./worksheet.js")).writeWorksheet(command.options, surroundings);
       case "fit":
-        return await fitReadings(command.options, surroundings);
+        return await (await import("./fit.js")).fitReadings(command.options, surroundings);
       case "check":
-        return await check(command.options, surroundings);
+        return await (await import("./check.js")).check(command.options, surroundings);
       case "compare":
-        return await compare(command.options, surroundings);
+        return await (await import("./compare.js")).compare(command.options, surroundings);
       case "plan":
-        return await plan(command.options, surroundings);
+        return await (await import("./plan.js")).plan(command.options, surroundings);
       case "new":
-        return await newFolder(command.options, surroundings);
+        return await (await import("./new.js")).newFolder(command.options, surroundings);
       case "kernel install":
-        return await kernelInstall(surroundings);
+        return await (await import("./kernel.js")).kernelInstall(surroundings);
       case "tell":
         surroundings.out(command.text);
         return exitCodes.done;

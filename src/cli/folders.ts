@@ -1,4 +1,5 @@
 import { basename, join, relative, resolve } from "node:path";
+import { inputList, inputReportName } from "../notebook/input-list.js";
 import type { NotebookFile } from "../report/build.js";
 import type { Surroundings } from "./surroundings.js";
 
@@ -16,7 +17,7 @@ export function shownPath(path: string, currentFolder: string): string {
   return short === "" || short.startsWith("..") ? path : short;
 }
 
-/** The notebooks of the current folder when it has a folder of that name, otherwise those of the package. */
+/** The notebooks of the current folder when it has a folder of that name, otherwise those of the package; once for each input. */
 export async function findNotebooks({
   currentFolder,
   packageFolder,
@@ -26,10 +27,28 @@ export async function findNotebooks({
   const own = await disk.list(here);
   const folder = own === undefined ? join(packageFolder, "notebooks") : here;
   const names = own ?? (await disk.list(folder)) ?? [];
-  const notebooks = names
-    .filter((name) => name.endsWith(ending) && !name.startsWith("."))
-    .map((name) => ({ name: reportName(name), path: shownPath(join(folder, name), currentFolder) }));
-  return { folder, notebooks };
+  const files = names.filter((name) => name.endsWith(ending) && !name.startsWith("."));
+  const notebooks = await Promise.all(
+    files.map(async (name): Promise<NotebookFile[]> => {
+      const notebook = { name: reportName(name), path: shownPath(join(folder, name), currentFolder) };
+      const inputs = inputsOf(await disk.read(join(folder, name)));
+      return (
+        inputs?.map((input) => ({ ...notebook, name: inputReportName(notebook.name, input), inputs: [input] })) ?? [
+          notebook,
+        ]
+      );
+    }),
+  );
+  return { folder, notebooks: notebooks.flat() };
+}
+
+/** Inputs of a notebook; none where its text is broken: the run says what is wrong with it. */
+function inputsOf(text: string | undefined): readonly string[] | undefined {
+  try {
+    return inputList((JSON.parse(text ?? "") as { readonly metadata?: unknown } | null)?.metadata);
+  } catch {
+    return undefined;
+  }
 }
 
 /** Folder in which reports are written and read. */

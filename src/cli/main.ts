@@ -1,16 +1,18 @@
 #!/usr/bin/env node
-import { readFile } from "node:fs/promises";
+import { readFile, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { homedir } from "node:os";
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
 import { installKernelspec } from "../notebook/kernelspec.js";
-import { runNotebook } from "../notebook/run.js";
+import { packageDigest } from "../notebook/package-digest.js";
 import { openOnDesktop } from "./desktop.js";
-import { linkFolder, realDisk } from "./disk.js";
+import { linkFolder, realDisk, sweepParts } from "./disk.js";
 import { dispatch } from "./dispatch.js";
+import { takeLock } from "./lock.js";
 import { exitCodes } from "./surroundings.js";
 
+const packageFolder = fileURLToPath(new URL("../..", import.meta.url));
 const cellSeconds = 120;
 const notebookSeconds = 600;
 
@@ -30,19 +32,20 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 
 process.exitCode = await dispatch(process.argv.slice(2), {
   currentFolder: process.cwd(),
-  packageFolder: fileURLToPath(new URL("../..", import.meta.url)),
+  packageFolder,
   disk: realDisk(String(process.pid)),
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   now: () => performance.now(),
-  run: (path, variables) =>
-    runNotebook({
-      path,
-      cellSeconds,
-      notebookSeconds,
-      signal: stop.signal,
-      environment: { ...process.env, ...variables },
-    }),
+  run: async (path, inputs, onFilesRead = () => {}, variables = {}) => {
+    const { runNotebook } = await import("../notebook/run.js");
+    const environment = { ...process.env, ...variables };
+    return runNotebook({ path, inputs, onFilesRead, environment, cellSeconds, notebookSeconds, signal: stop.signal });
+  },
+  library: () => packageDigest(packageFolder),
+  lock: takeLock,
+  sweep: sweepParts,
+  remove: (folder) => rm(folder, { recursive: true, force: true }),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
   open: openOnDesktop,
   installKernel: async () =>

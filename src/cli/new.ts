@@ -7,15 +7,31 @@ export interface NewOptions {
   readonly folder: string;
 }
 
+/** A notebook file, as far as its metadata go. */
+interface Notebook {
+  readonly metadata: { readonly haulbook?: object };
+}
+
+const ourBoat = "boats/our-boat.yaml";
+const planNotebook = "notebooks/a-line-plan.ipynb";
+
 /** Files of the package by where they go in a new folder. */
 const files: readonly (readonly [from: string, to: string])[] = [
   ["notebooks/clinic/how-to.txt", "how-to.txt"],
   ["notebooks/clinic/our-boat.ipynb", "notebooks/our-boat.ipynb"],
   ["notebooks/clinic/worksheet.ipynb", "notebooks/worksheet.ipynb"],
-  ["notebooks/boats/demo-skiff.yaml", "notebooks/boats/our-boat.yaml"],
+  [planNotebook, planNotebook],
+  ["notebooks/boats/demo-skiff.yaml", `notebooks/${ourBoat}`],
   ["notebooks/boats/demo-shop.yaml", "notebooks/boats/demo-shop.yaml"],
   ["notebooks/boats/boat.schema.json", "notebooks/boats/boat.schema.json"],
 ];
+
+/** The notebook that plans the demo boats, made to plan the boat of the folder. */
+function forOurBoat(text: string): string {
+  const notebook = JSON.parse(text.replaceAll("boats/demo-skiff.yaml", ourBoat)) as Notebook;
+  const own = { ...notebook.metadata.haulbook, inputs: [ourBoat], place: 3 };
+  return `${JSON.stringify({ ...notebook, metadata: { ...notebook.metadata, haulbook: own } }, undefined, 1)}\n`;
+}
 
 /** `haulbook new`: a folder for a clinic that builds as it is. Nothing that is there is overwritten. */
 export async function newFolder(options: NewOptions, surroundings: Surroundings): Promise<ExitCode> {
@@ -33,7 +49,10 @@ export async function newFolder(options: NewOptions, surroundings: Surroundings)
     err(`The package lacks ${missing.map(([from]) => from).join(", ")}. Install it again.\n`);
     return exitCodes.failed;
   }
-  for (const [index, [, to]] of files.entries()) await disk.replace(join(folder, to), texts[index]!);
+  for (const [index, [from, to]] of files.entries()) {
+    const text = texts[index]!;
+    await disk.replace(join(folder, to), from === planNotebook ? forOurBoat(text) : text);
+  }
   await link(packageFolder, join(folder, "node_modules", "haulbook"));
   out(
     `${shown} is ready: ${files.map(([, to]) => to).join(", ")}.\n` +

@@ -1,4 +1,5 @@
 import { join, resolve } from "node:path";
+import type { Boat } from "../boat/boat.js";
 import { choiceNow, plannedBoatOf } from "../plan/boat-plan.js";
 import { smallestConflict } from "../plan/conflict.js";
 import { listCsv } from "../plan/csv.js";
@@ -11,6 +12,7 @@ import type { Chosen } from "../plan/plan-option.js";
 import type { PlannedBoat } from "../plan/planned-boat.js";
 import { loadSolver, type Solver } from "../plan/solver.js";
 import { readBoat } from "./boats.js";
+import { exportInTheWay, exportReport } from "./export.js";
 import { shownPath } from "./folders.js";
 import { listNames, planLists } from "./plan-lists.js";
 import { planReport } from "./plan-report.js";
@@ -24,6 +26,8 @@ export interface PlanOptions {
   readonly robust: boolean;
   /** Folder for the lists as CSV; none are written when left out. */
   readonly lists: string | undefined;
+  /** Page to write as one file; none is written when left out. */
+  readonly html?: string | undefined;
 }
 
 /** `haulbook plan`: which ropes and blocks a boat should carry; 1 where its limits cannot be met together. */
@@ -34,6 +38,17 @@ export async function plan(options: PlanOptions, surroundings: Surroundings): Pr
     surroundings.err(`${inTheWay} is there already and stays as it is. Name another folder with --lists.\n`);
     return exitCodes.failed;
   }
+  const noRoom = await exportInTheWay(options.html, surroundings);
+  if (noRoom !== undefined) {
+    surroundings.err(noRoom);
+    return exitCodes.failed;
+  }
+  const code = await printed(boat, options, surroundings);
+  await exportReport({ notebook: "a-line-plan", inputs: [options.boat], file: options.html }, surroundings);
+  return code;
+}
+
+async function printed(boat: Boat, options: PlanOptions, surroundings: Surroundings): Promise<ExitCode> {
   const planned = plannedBoatOf(boat, options);
   const solver = await loadSolver();
   const best = optimum(solver, planned);

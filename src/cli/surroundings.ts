@@ -1,4 +1,5 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
+import type { PackageDigest } from "../notebook/package-digest.js";
 import type { Files } from "../report/files.js";
 
 /** A disk on which folders can be listed as well. */
@@ -19,8 +20,21 @@ export interface Surroundings {
   readonly err: (text: string) => void;
   /** Milliseconds from any start. */
   readonly now: () => number;
-  /** Runs a notebook in a fresh kernel that has these variables besides its environment. */
-  readonly run: (path: string, variables?: Readonly<Record<string, string>>) => Promise<ExecutedNotebook>;
+  /** Runs a notebook in a fresh kernel, with the files that it is about, and with variables besides its environment. */
+  readonly run: (
+    path: string,
+    inputs?: readonly string[],
+    onFilesRead?: (paths: readonly string[]) => void,
+    variables?: Readonly<Record<string, string>>,
+  ) => Promise<ExecutedNotebook>;
+  /** Digests of the compiled library; nothing where they cannot be told: then no run is remembered. */
+  readonly library: () => Promise<PackageDigest | undefined>;
+  /** Takes a folder for this process alone; answers with what gives it free. */
+  readonly lock: (folder: string) => Promise<() => Promise<void>>;
+  /** Takes away what a build that was killed left half written in a folder. */
+  readonly sweep: (folder: string) => Promise<void>;
+  /** Takes a folder away with all that is in it. */
+  readonly remove: (folder: string) => Promise<void>;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
   /** Opens a file as the user's desktop does. */

@@ -1,8 +1,7 @@
+import { zeroCelsius as zero } from "../quantity/constants.js";
 import type { SourceId } from "../sources/bibliography.js";
 import { type Coefficient, coefficient } from "../sources/coefficient.js";
 import type { HeatFibre } from "./thermal.js";
-
-const zero = 273.15;
 
 /** What heat does to a fibre. All temperatures in kelvin. */
 export interface HeatLimits {

@@ -1,6 +1,5 @@
+import { zeroCelsius as zero } from "../quantity/constants.js";
 import { type Coefficient, coefficient } from "../sources/coefficient.js";
-
-const zero = 273.15;
 
 /** A hand that a rope runs through: everything but how its skin and glove carry heat. */
 export const hand = {

@@ -1,7 +1,9 @@
 import { spawn } from "node:child_process";
 import { rmSync } from "node:fs";
+import { join } from "node:path";
 import { stripVTControlCharacters } from "node:util";
 import type { Connection } from "./connection.js";
+import { filesReadBy, filesReadVariable } from "./files-read.js";
 import { atExit } from "./guard.js";
 import { kernelCommand } from "./tslab.js";
 
@@ -20,6 +22,8 @@ export interface KernelProcess {
   readonly exited: Promise<KernelExit>;
   /** The last part of what the process itself wrote to its standard error. */
   errorText(): string;
+  /** Whole paths of what the cells read so far. */
+  filesRead(): Promise<string[]>;
   interrupt(): void;
   terminate(): void;
   kill(): void;
@@ -41,10 +45,11 @@ export interface StartProcess {
 export function startProcess({ connection, folder, environment }: StartProcess): KernelProcess {
   const [program = process.execPath, ...parameters] = kernelCommand(connection.file);
   const { FORCE_COLOR: _, ...plain } = environment;
+  const filesRead = join(connection.folder, "files-read");
   const ownGroup = process.platform !== "win32";
   const child = spawn(program, parameters, {
     cwd: folder,
-    env: { ...plain, NO_COLOR: "1" },
+    env: { ...plain, NO_COLOR: "1", [filesReadVariable]: filesRead },
     stdio: ["ignore", "pipe", "pipe"],
     detached: ownGroup,
   });
@@ -85,6 +90,7 @@ export function startProcess({ connection, folder, environment }: StartProcess):
     pid: child.pid,
     exited,
     errorText: () => stripVTControlCharacters(errorText).trim(),
+    filesRead: () => filesReadBy(filesRead),
     interrupt: () => void (running && child.kill("SIGINT")),
     terminate: () => void (running && child.kill("SIGTERM")),
     kill: () => void (running && signalGroup("SIGKILL")),

@@ -18,6 +18,8 @@ export interface Kernel {
   readonly exited: Promise<KernelExit>;
   /** What the kernel's process wrote to its own standard error, the last part. */
   errorText(): string;
+  /** Whole paths of the files and folders that the cells read so far. */
+  filesRead(): Promise<string[]>;
   /** Runs code; every broadcast that belongs to it goes to `listen`, for as long as the kernel lives. */
   execute(code: string, listen: (message: Message) => void): Request;
   /** A round trip: when it is over, everything that was put out before has arrived. */
@@ -112,6 +114,7 @@ async function tryStart(start: StartKernel): Promise<Kernel | string> {
     pid: child.pid,
     exited: child.exited,
     errorText: child.errorText,
+    filesRead: child.filesRead,
     execute: (code, listen) =>
       request(
         "execute_request",

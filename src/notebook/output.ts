@@ -1,6 +1,7 @@
 import type { CheckResult } from "../published/row.js";
 import type { Verdict } from "../quantity/verdict.js";
 import type { Coefficient } from "../sources/coefficient.js";
+import type { Working } from "../working/working.js";
 
 /** Ends of the 90 % band of a curve, one for each place along the lower axis; `null` leaves a gap. */
 export interface SeriesBand {
@@ -87,6 +88,14 @@ export interface Result {
   readonly text: string;
   /** Range as printed, or what is assumed. */
   readonly range?: string;
+  /** How the number was worked out: unfolds beside it. */
+  readonly working?: Working;
+}
+
+/** Title of the page, computed, in the place of the notebook's first heading. Plain text. */
+export interface Title {
+  readonly kind: "title";
+  readonly text: string;
 }
 
 /** The one sentence that answers the report's question; computed. Markdown. */
@@ -123,8 +132,14 @@ export interface Coefficients {
   readonly entries: readonly { readonly name: string; readonly record: Coefficient }[];
 }
 
+/** How numbers of the page were worked out, each under the name by which a text marks it: `[[name: 86 N]]`. */
+export interface Workings {
+  readonly kind: "workings";
+  readonly entries: readonly { readonly name: string; readonly working: Working }[];
+}
+
 /** Whatever a cell can show on a report page. */
-export type Shown = Figure | Table | Result | Answer | Question | Checks | Verdicts | Coefficients;
+export type Shown = Figure | Table | Result | Title | Answer | Question | Checks | Verdicts | Coefficients | Workings;
 
 /** Jupyter media type under which a shown thing travels to the report build. */
 export const shownMediaType = "application/vnd.haulbook.shown+json";

@@ -1,3 +1,5 @@
+import { noteFilesRead } from "./files-read.js";
+
 /**
  * Outputs are kept: the kernel sends them without waiting for the one before, which its socket refuses after a few hundred in a row,
  * and its queue drops what a cell writes faster than it can be sent. Here outputs wait for their turn and the queue may grow.
@@ -49,10 +51,12 @@ const spellOut = `
 
 /**
  * A kernel lives for seconds and runs most code a few times: the engine is told to wait longer before it optimises a function, which
- * saves a third of the processor time of a notebook. Loops that run hot are still optimised.
+ * saves a third of the processor time of a notebook, and most of that of a solver in WebAssembly. Loops that run hot are still optimised.
  */
 const optimiseLater = `
-  require("node:v8").setFlagsFromString("--interrupt-budget=1000000");`;
+  const { setFlagsFromString } = require("node:v8");
+  setFlagsFromString("--interrupt-budget=1000000");
+  setFlagsFromString("--wasm-tiering-budget=1000000000");`;
 
 /**
  * Module that is loaded before the kernel: mends two things in it and starts it faster.
@@ -64,5 +68,5 @@ const optimiseLater = `
 export function preloadSource(script: string): string {
   return `
   import { createRequire } from "node:module";
-  const require = createRequire(${JSON.stringify(script)});${optimiseLater}${keepOutputs}${spellOut}`;
+  const require = createRequire(${JSON.stringify(script)});${optimiseLater}${keepOutputs}${spellOut}${noteFilesRead}`;
 }

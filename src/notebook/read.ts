@@ -1,10 +1,13 @@
 import { readFile } from "node:fs/promises";
+import { tagsOf } from "./cell-tags.js";
 import { NotANotebookError } from "./errors.js";
+import { inputList } from "./input-list.js";
 
 /** A cell of a notebook file. */
 export interface SourceCell {
   readonly type: "markdown" | "code" | "raw";
   readonly source: string;
+  readonly tags?: readonly string[];
 }
 
 /** What a notebook file holds before it is run. */
@@ -43,11 +46,18 @@ export async function readNotebook(path: string): Promise<SourceNotebook> {
     if (type !== "markdown" && type !== "code" && type !== "raw") {
       throw refuse(`has the unknown cell type ${JSON.stringify(type)}`, number);
     }
-    if (typeof source === "string") return { type, source };
+    const tags = tagsOf(cell.metadata);
+    const tagged = tags && { tags };
+    if (typeof source === "string") return { type, source, ...tagged };
     if (Array.isArray(source) && source.every((line) => typeof line === "string"))
-      return { type, source: source.join("") };
+      return { type, source: source.join(""), ...tagged };
     throw refuse("has no source text", number);
   });
+  try {
+    inputList(content.metadata);
+  } catch (error) {
+    throw refuse(error instanceof Error ? error.message : String(error));
+  }
   const place = notebookPlace(content.metadata);
   return { cells, ...(place !== undefined && { place }) };
 }

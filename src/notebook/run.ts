@@ -1,5 +1,6 @@
 import path from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
+import { cellTags } from "./cell-tags.js";
 import { type CellCollector, cellCollector } from "./collect.js";
 import {
   CellOutputError,
@@ -11,6 +12,7 @@ import {
 } from "./errors.js";
 import type { CodeCell, ExecutedNotebook, ProseCell } from "./executed.js";
 import { cellFailure, thrownFailure } from "./failure.js";
+import { inputEnvironment } from "./input.js";
 import { describeExit, type Kernel, KernelStartError, type Request, startKernel } from "./kernel.js";
 import { dataModeVariable } from "./output.js";
 import { readNotebook, type SourceCell } from "./read.js";
@@ -26,6 +28,8 @@ export interface Progress {
 export interface RunNotebook {
   /** Path of the .ipynb file. */
   readonly path: string;
+  /** Files that it is run with: whole paths, or paths from its folder; at most two. */
+  readonly inputs?: readonly string[] | undefined;
   /** Longest time for one cell [s]. */
   readonly cellSeconds: number;
   /** Longest time for the whole notebook, the start of the kernel included [s]. */
@@ -33,6 +37,8 @@ export interface RunNotebook {
   readonly onProgress?: (progress: Progress) => void;
   /** Stops the run. */
   readonly signal?: AbortSignal;
+  /** Told, after a complete run, every file and folder that the cells read. */
+  readonly onFilesRead?: (paths: readonly string[]) => void;
   /** Environment of the kernel; by default the one of this process. */
   readonly environment?: NodeJS.ProcessEnv;
 }
@@ -51,6 +57,8 @@ type Outcome =
 
 /** Time that a cell has to react to an interrupt before its kernel is killed [ms]. */
 const interruptGrace = 300;
+/** Time after an error in which the kernel turns down whatever it is asked, and a little more [ms]. */
+const errorRest = 300;
 /** Time in which outputs must arrive once the kernel has answered [ms]. */
 const outputGrace = 20_000;
 
@@ -71,6 +79,7 @@ export async function runNotebook(run: RunNotebook): Promise<ExecutedNotebook> {
   const kernel = await start(run, folder, deadline);
   try {
     const executed = await runCells({ run, kernel, cells, folder, deadline });
+    run.onFilesRead?.(await kernel.filesRead());
     await kernel.close();
     return { name: path.basename(run.path, path.extname(run.path)), ...place, cells: executed };
   } finally {
@@ -83,7 +92,11 @@ async function start(run: RunNotebook, folder: string, deadline: number): Promis
   try {
     return await startKernel({
       folder,
-      environment: { ...(run.environment ?? process.env), [dataModeVariable]: "data" },
+      environment: {
+        ...(run.environment ?? process.env),
+        ...inputEnvironment(run.inputs ?? []),
+        [dataModeVariable]: "data",
+      },
       startSeconds: Math.min(30, Math.max(0, (deadline - performance.now()) / 1000)),
       signal: run.signal,
     });
@@ -107,9 +120,10 @@ async function runCells({ run, kernel, cells, folder, deadline }: RunCells): Pro
   const ran: RunningCell[] = [];
   const executed: (ProseCell | (() => CodeCell))[] = [];
   const figures = new Map<string, number>();
-  for (const [index, { type, source }] of cells.entries()) {
+  for (const [index, { type, source, tags }] of cells.entries()) {
     const number = index + 1;
-    if (type === "markdown") executed.push({ type, number, source });
+    const tagged = tags && { tags };
+    if (type === "markdown") executed.push({ type, number, source, ...tagged });
     if (type !== "code" || source.trim() === "") continue;
     const cell: RunningCell = { number, source, collector: cellCollector() };
     ran.push(cell);
@@ -118,11 +132,17 @@ async function runCells({ run, kernel, cells, folder, deadline }: RunCells): Pro
     const outcome = await wait({ run, kernel, request, deadline, cellSeconds: run.cellSeconds });
     refuseUncaught({ run, ran, folder });
     if (outcome.type !== "replied") throw await interrupted({ run, kernel, cell, request, outcome });
-    if (outcome.status !== "ok") {
+    const mustFail = tags?.includes(cellTags.raises) === true;
+    if (mustFail && outcome.status === "ok") {
+      const text = `came to its end, but its tag ${cellTags.raises} says that it fails`;
+      throw new CellOutputError({ notebook: run.path, cell: cell.number, text });
+    }
+    if (!mustFail && outcome.status !== "ok") {
       throw cellFailure({ notebook: run.path, cell: cell.number, source, texts: cell.collector.errorTexts(), folder });
     }
     refuseOutputs({ run, cell, figures });
-    executed.push(() => ({ type: "code", number, source, outputs: cell.collector.outputs() }));
+    if (mustFail) await pause(errorRest);
+    executed.push(() => ({ type: "code", number, source, ...tagged, outputs: cell.collector.outputs() }));
   }
   await flush({ run, kernel, ran, folder, deadline });
   return executed.map((cell) => (typeof cell === "function" ? cell() : cell));
@@ -164,10 +184,11 @@ async function wait({ run, kernel, request, deadline, cellSeconds }: Wait): Prom
   const left = deadline - performance.now();
   const limit: Promise<Outcome> =
     left < cellSeconds * 1000 ? after(left, { type: "notebook" }) : after(cellSeconds * 1000, { type: "cell" });
+  let stop = () => {};
   const stopped = new Promise<Outcome>((resolve) => {
-    const stop = () => resolve({ type: "stopped" });
+    stop = () => resolve({ type: "stopped" });
     if (run.signal?.aborted) stop();
-    else run.signal?.addEventListener("abort", stop, { signal: over.signal });
+    else run.signal?.addEventListener("abort", stop);
   });
   const replied = request.reply.then(async ({ status }): Promise<Outcome> => {
     const complete = request.idle.then((): Outcome => ({ type: "replied", status }));
@@ -177,6 +198,7 @@ async function wait({ run, kernel, request, deadline, cellSeconds }: Wait): Prom
   try {
     return await Promise.race([replied, died, limit, stopped]);
   } finally {
+    run.signal?.removeEventListener("abort", stop);
     over.abort();
   }
 }

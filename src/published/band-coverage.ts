@@ -1,5 +1,6 @@
 import { type Coverage, coverageOf } from "../uncertainty/coverage.js";
-import { type MeasuredSet, measuredSets } from "./band-sets.js";
+import { measuredSets } from "./band-sets.js";
+import type { MeasuredSet } from "./measured-set.js";
 import type { CheckRow, CheckSet } from "./row.js";
 
 /** Share of measured points that a 90 % band should hold [%]. */
@@ -26,6 +27,22 @@ function setRow({ id, name, source, place, points }: MeasuredSet): CheckRow {
   };
 }
 
+const kinds = { lines: "all sets of ropes, wheels, bars and knots", people: "all sets of hands" } as const;
+
+/** All sets of one kind together, as one set is judged. */
+function kindRow(sets: readonly MeasuredSet[], about: MeasuredSet["about"]): CheckRow {
+  const ofKind = sets.filter((set) => set.about === about);
+  const points = ofKind.flatMap((set) => set.points);
+  return setRow({
+    id: about,
+    name: kinds[about],
+    about,
+    source: "statics",
+    place: `${ofKind.length} measured sets`,
+    points,
+  });
+}
+
 function pooledRow(sets: readonly MeasuredSet[]): CheckRow {
   const coverage = coverageOf(sets.flatMap(({ points }) => points));
   const { inside, of, share } = coverage;
@@ -48,6 +65,6 @@ export const bandCoverage: CheckSet = {
   topic: "bands",
   get rows() {
     const sets = measuredSets();
-    return [...sets.map(setRow), pooledRow(sets)];
+    return [...sets.map(setRow), kindRow(sets, "lines"), kindRow(sets, "people"), pooledRow(sets)];
   },
 };

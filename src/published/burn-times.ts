@@ -1,3 +1,4 @@
+import { zeroCelsius } from "../quantity/constants.js";
 import type { SourceId } from "../sources/bibliography.js";
 
 /** Time in hot water after which skin was burnt. */
@@ -14,7 +15,7 @@ const minute = 60;
 const hour = 3600;
 
 function row(celsius: number, secondDegree: number, thirdDegree: number): BurnTime {
-  return { temperature: celsius + 273.15, secondDegree, thirdDegree };
+  return { temperature: celsius + zeroCelsius, secondDegree, thirdDegree };
 }
 
 /** The table of Moritz and Henriques as it is repeated on a secondary page: shown beside the model, no check. */

@@ -1,3 +1,4 @@
+import { zeroCelsius as zero } from "../quantity/constants.js";
 import { contactTemperature } from "../rope/effusivity.js";
 import { flashRise } from "../rope/flash-temperature.js";
 import { fluxRise, heldSurfaceTemperature, streamTemperatureAt } from "../rope/half-space.js";
@@ -6,8 +7,6 @@ import { safeTouchTemperature } from "../rope/hot-touch.js";
 import { patchResponse } from "../rope/patch-response.js";
 import { publishedRow } from "./published-row.js";
 import type { CheckRow, CheckSet } from "./row.js";
-
-const zero = 273.15;
 
 /** Contact temperature of two bodies [°C], effusivities in kJ/(m² K √s). */
 function touching(e1: number, celsius1: number, e2: number, celsius2: number): number {

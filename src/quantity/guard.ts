@@ -25,7 +25,7 @@ export function within(name: QuantityName, value: number, minimum?: number, maxi
   const entry: VocabularyEntry = vocabulary[name];
   const low = minimum ?? entry.minimum;
   const high = maximum ?? entry.maximum;
-  if (value >= low && value <= high) return value;
+  if (typeof value === "number" && value >= low && value <= high) return value;
   throw new ValueError({
     quantity: `${entry.label} (${name})`,
     value: withUnit(value, entry.unit),

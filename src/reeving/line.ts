@@ -1,5 +1,6 @@
 import { ReevingError } from "../quantity/errors.js";
 import { within, withUnit } from "../quantity/guard.js";
+import { checkWhole } from "./known-part.js";
 import type { Direction } from "./mechanism-loads.js";
 import { type BlockLoad, type Passage, passageOf } from "./passage.js";
 import type { Station } from "./reeving.js";
@@ -74,6 +75,7 @@ export interface PreparedLine {
  * Source: statics. Example: prepareLine({ rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }).handForces(100).hauling → 110
  */
 export function prepareLine(line: Line): PreparedLine {
+  checkWhole(line);
   within("ropeDiameter", line.rope.diameter);
   refuseRepeats(line.stations);
   const passages = line.stations.map((station) => passageOf(station, line.rope));

@@ -2,6 +2,7 @@ import { within } from "../quantity/guard.js";
 import { vocabulary } from "../quantity/vocabulary.js";
 import { stateUnder } from "./balance.js";
 import { blockLoad } from "./block-load.js";
+import { checkPart } from "./known-part.js";
 import { type Law, pulledSide, type TurnLaw, yieldingSide } from "./law.js";
 import { slidingSteps } from "./load-dependence.js";
 import { type Mechanism, mechanismOf } from "./mechanism.js";
@@ -52,6 +53,7 @@ export interface Passage {
  * @throws ValueError or ReevingError when the station cannot exist
  */
 export function passageOf(station: Station, rope: Rope): Passage {
+  checkPart(station);
   if (station.kind === "cleat") return cleatPassage(station);
   if (station.kind === "tackle") return tacklePassage(station, rope);
   return turnPassage(station, rope);

@@ -1,4 +1,4 @@
-import { printQuantity } from "../quantity/print.js";
+import { figures } from "../quantity/print.js";
 import { type Outcome, outcomeOf, type Verdict } from "../quantity/verdict.js";
 import type { Band } from "../sources/band.js";
 import { type Change, nearestChange } from "./hold.js";
@@ -40,6 +40,6 @@ function shapeOutcome({ lost, allowed }: ShapeCase): Outcome {
 }
 
 function reasonOf({ lost, allowed }: ShapeCase): string {
-  const millimetres = (length: number) => printQuantity("stretch", length);
+  const millimetres = (length: number) => `${figures(1000 * length)} mm`;
   return `moves ${millimetres(lost.value)}, at worst ${millimetres(lost.high)}; ${millimetres(allowed)} are allowed`;
 }

@@ -28,6 +28,7 @@ export function checkStructure(reeving: Reeving): void {
       "Hang the load on a moving block.",
     );
   }
+  for (const rope of reeving.ropes) checkName(rope.name);
   for (const rope of reeving.ropes) checkRope(reeving, ropePath(reeving, rope.name), rope.name);
   const held = reeving.ropes.filter((rope) => rope.end === handEnd);
   if (held.length !== 1) {
@@ -40,6 +41,10 @@ export function checkStructure(reeving: Reeving): void {
 export function ropePath(reeving: Reeving, ropeName: string): string[] {
   const rope = reeving.ropes.find(({ name }) => name === ropeName);
   return rope === undefined ? [] : [rope.start, ...rope.turns.map(({ body }) => body), rope.end];
+}
+
+function checkName(rope: unknown): void {
+  if (typeof rope !== "string") refuse("name of a rope", JSON.stringify(rope), "a text", "Give every rope a name.");
 }
 
 function checkRope(reeving: Reeving, path: readonly string[], rope: string): void {

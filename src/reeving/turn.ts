@@ -3,6 +3,7 @@ import { within } from "../quantity/guard.js";
 import { bearingRatio } from "./bearing.js";
 import { bendingLaw } from "./bending.js";
 import { cheekContact } from "./cheek.js";
+import { checkPart } from "./known-part.js";
 import { checkedLaw, inSeries, type Law, noLoss, type TurnLaw } from "./law.js";
 import { capstanRatio } from "./sliding.js";
 import type { Ratchet, Ring, Rope, Sheave, Turn } from "./station.js";
@@ -49,6 +50,7 @@ export interface TurnInput {
  * Source: britannica-1911 for bending, donzelli-1999 for bearings, euler-1769 for sliding. Example: turnLoss({ turn: { kind: "measured", name: "lead", tensionRatio: 1.09 }, rope: { diameter: 0.006, stiffness: { tensionTerm: 60, constantTerm: 40, diameterTerm: 1000000 } } }).law.haul.ratio → 1.09
  */
 export function turnLoss({ turn, rope, leaveOut = [] }: TurnInput): TurnLoss {
+  checkPart(turn);
   const keep = (causes: CauseLoss[]) => withOuter(turn, causes, new Set(leaveOut));
   const haulCauses = keep(
     turn.kind === "ring" ? slidingCauses(turn, rope, turn.frictionCoefficient) : freeCauses(turn, rope),
@@ -70,6 +72,7 @@ export function turnLoss({ turn, rope, leaveOut = [] }: TurnInput): TurnLoss {
 /** A sheave that turns, or a measured turn. */
 function freeCauses(turn: Exclude<Turn, Ring>, rope: Rope): CauseLoss[] {
   if (turn.kind === "measured") {
+    within("wrapAngle", turn.wrapAngle ?? Math.PI);
     const { ratio } = checkedLaw({ ratio: turn.tensionRatio, drag: turn.drag ?? 0 });
     return [{ cause: "measured", ratio, drag: 0 }];
   }

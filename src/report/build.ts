@@ -1,5 +1,8 @@
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import type { ExecutedNotebook } from "../notebook/executed.js";
+import type { PackageDigest } from "../notebook/package-digest.js";
+import { type RecalledRun, type RunStore, recalledRun } from "../notebook/recalled-run.js";
+import { digestOf } from "../notebook/run-causes.js";
 import { checksJson, failureText, sharedChecks } from "./checklist.js";
 import { checksPage } from "./checkspage.js";
 import { assetNames } from "./document.js";
@@ -8,14 +11,27 @@ import type { Files } from "./files.js";
 import { indexPage } from "./indexpage.js";
 import { pageScript } from "./pagescript.js";
 import { type ReportRecord, readRecord, recordOf, recordText } from "./record.js";
-import { reportPage } from "./reportpage.js";
+import { stamp, standsAsStamped } from "./stamp.js";
 import { styleSheet } from "./stylesheet.js";
 
 /** A notebook that becomes a report. */
 export interface NotebookFile {
-  /** File name without its ending: the name of the report. */
+  /** Name of the report: the file name without its ending, and with that of its input. */
   readonly name: string;
   readonly path: string;
+  /** Files that the notebook is run with, where it takes any: paths from the notebook's folder, or whole paths. */
+  readonly inputs?: readonly string[];
+}
+
+/** What lets a build leave out what is done already. */
+export interface BuildMemory {
+  /** Where runs are kept. */
+  readonly store: RunStore;
+  /** The compiled library and its folder. */
+  readonly library: PackageDigest;
+  readonly libraryFolder: string;
+  /** Choices that change what notebooks put out, beside their own inputs. */
+  readonly choices: readonly string[];
 }
 
 /** What a build is asked to do, and the effects it may have. */
@@ -30,7 +46,9 @@ export interface BuildRequest {
   /** How many notebooks run at a time; 3 when left out: a kernel starts while others compute. */
   readonly sideBySide?: number | undefined;
   /** Runs a notebook in a fresh kernel. */
-  readonly run: (notebook: NotebookFile) => Promise<ExecutedNotebook>;
+  readonly run: (notebook: NotebookFile, onFilesRead?: (paths: readonly string[]) => void) => Promise<ExecutedNotebook>;
+  /** Runs that are remembered; left out, every notebook is run and every page drawn. */
+  readonly memory?: BuildMemory | undefined;
   readonly files: Files;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
@@ -63,27 +81,82 @@ function recordPath(outputFolder: string, name: string): string {
   return join(outputFolder, "data", `${name}.json`);
 }
 
+/** Words for what a page is made from; no folder of one machine stands in them. */
+function origin({ path, inputs = [] }: NotebookFile): string {
+  return inputs.length === 0
+    ? basename(path)
+    : `${basename(path)} with ${inputs.map((input) => basename(input)).join(" and ")}`;
+}
+
+/**
+ * Runs a notebook and makes its page.
+ *
+ * @param notebook  notebook, with its input where it takes one
+ * @param run  runs it in a fresh kernel
+ * @param form  source of the drawing library, to carry everything in one file
+ * @returns page and record; nothing is written
+ * @throws NotebookError, ReportError; a check that does not hold is one
+ */
+export async function renderReport(
+  notebook: NotebookFile,
+  run: (notebook: NotebookFile) => Promise<ExecutedNotebook>,
+  form: { readonly inlinePlotly: string | undefined },
+): Promise<{ readonly page: string; readonly record: ReportRecord }> {
+  const executed = { ...(await run(notebook)), name: notebook.name, madeFrom: origin(notebook) };
+  const { reportPage } = await import("./reportpage.js");
+  const record = recordOf(executed);
+  const failing = record.checks.filter(({ holds }) => !holds);
+  if (failing.length > 0) throw new ReportError(notebook.path, failing.map(failureText).join("\n"));
+  sharedChecks([{ report: record.name, results: record.checks }]);
+  return { page: reportPage(executed, form), record };
+}
+
+/** A remembered run where there is a memory, otherwise a new one. */
+async function runOrRecall(
+  notebook: NotebookFile,
+  { run, memory, log }: BuildRequest,
+): Promise<Pick<RecalledRun, "executed"> & Partial<RecalledRun>> {
+  if (memory === undefined) {
+    log(`${notebook.name}: running`);
+    return { executed: await run(notebook) };
+  }
+  return recalledRun({
+    ...memory,
+    name: notebook.name,
+    path: notebook.path,
+    inputs: [...(notebook.inputs ?? []), ...memory.choices],
+    onStart: (why) => log(`${notebook.name}: ${why}; running`),
+    run: (onFilesRead) => run(notebook, onFilesRead),
+  });
+}
+
+/** Builds a report; answers whether anything was done. */
 async function buildOne(
   notebook: NotebookFile,
   request: BuildRequest,
   inlinePlotly: string | undefined,
-): Promise<ReportRecord> {
-  const { files, outputFolder } = request;
+): Promise<boolean> {
+  const { files, memory, notebooks, outputFolder } = request;
   if (takenNames.includes(notebook.name.toLowerCase())) {
     throw new ReportError(
       notebook.path,
       `the name ${notebook.name} belongs to a page of its own; rename the notebook.`,
     );
   }
-  const executed = { ...(await request.run(notebook)), name: notebook.name };
-  const record = recordOf(executed);
-  const failing = record.checks.filter(({ holds }) => !holds);
-  if (failing.length > 0) throw new ReportError(notebook.path, failing.map(failureText).join("\n"));
-  sharedChecks([{ report: record.name, results: record.checks }]);
-  const page = reportPage(executed, { inlinePlotly });
-  await files.replace(join(outputFolder, `${record.name}.html`), page);
-  await files.replace(recordPath(outputFolder, record.name), recordText(record));
-  return record;
+  const twin = notebooks.find((other) => other !== notebook && other.name === notebook.name);
+  if (twin !== undefined)
+    throw new ReportError(origin(notebook), `${origin(twin)} makes a page of the same name; rename one of them.`);
+  const { executed, digest, remember } = await runOrRecall(notebook, request);
+  const paths = [join(outputFolder, `${notebook.name}.html`), recordPath(outputFolder, notebook.name)] as const;
+  const from = digestOf([memory?.library.whole, digest, inlinePlotly !== undefined].join(" "));
+  const stamped = { files, outputFolder, name: notebook.name, from, paths };
+  if (memory !== undefined && (await standsAsStamped(stamped))) return false;
+  const { page, record } = await renderReport(notebook, async () => executed, { inlinePlotly });
+  await files.replace(paths[0], page);
+  await files.replace(paths[1], recordText(record));
+  await remember?.();
+  if (memory !== undefined) await stamp(stamped);
+  return true;
 }
 
 /** Runs tasks a few at a time; answers in the order of the items. */
@@ -124,14 +197,19 @@ export async function allRecords(
 }
 
 async function writeLeadingPages(request: BuildRequest): Promise<void> {
-  const { files, outputFolder, singleFile } = request;
+  const { files, memory, outputFolder, singleFile } = request;
   const records = await allRecords(request);
   if (records.length === 0) return;
+  const paths = ["index.html", "checks.html", "checks.json"].map((name) => join(outputFolder, name));
+  const from = digestOf(JSON.stringify([memory?.library.whole, records, singleFile === true]));
+  const stamped = { files, outputFolder, name: "index", from, paths };
+  if (memory !== undefined && (await standsAsStamped(stamped))) return;
   const checks = sharedChecks(records.map(({ name, checks: results }) => ({ report: name, results })));
   const inline = singleFile === true;
   await files.replace(join(outputFolder, "index.html"), indexPage({ records, checks, inline }));
   await files.replace(join(outputFolder, "checks.html"), checksPage({ records, checks, inline }));
   await files.replace(join(outputFolder, "checks.json"), checksJson(checks));
+  if (memory !== undefined) await stamp(stamped);
 }
 
 function messageOf(error: unknown): string {
@@ -163,13 +241,14 @@ export async function buildReports(request: BuildRequest): Promise<BuildOutcome>
     const start = now();
     try {
       request.signal?.throwIfAborted();
-      log(`${notebook.name}: running`);
-      await buildOne(notebook, request, inlinePlotly);
-      log(`${notebook.name}: built in ${((now() - start) / 1000).toFixed(1)} s`);
+      const done = await buildOne(notebook, request, inlinePlotly);
+      const took = ((now() - start) / 1000).toFixed(1);
+      log(done ? `${notebook.name}: built in ${took} s` : `${notebook.name}: fresh`);
       return { name: notebook.name };
     } catch (error) {
       log(`${notebook.name}: failed`);
-      return { name: notebook.name, message: messageOf(error) };
+      const ranWith = notebook.inputs === undefined ? "" : `Run with ${notebook.inputs.join(" and ")}: `;
+      return { name: notebook.name, message: `${ranWith}${messageOf(error)}` };
     }
   });
   for (const { name, message } of results) if (message !== undefined) failures.push({ name, message });

@@ -1,10 +1,12 @@
-import type { ExecutedNotebook } from "../notebook/executed.js";
-import type { Answer, Coefficients, Figure, Question, Result, Table, Verdicts } from "../notebook/output.js";
+import { cellTags } from "../notebook/cell-tags.js";
+import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
+import type { Answer, Coefficients, Figure, Question, Result, Table, Title, Verdicts } from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import { bibliography } from "../sources/bibliography.js";
 import { ReportError } from "./errors.js";
-import type { Markup } from "./html.js";
+import { html, type Markup } from "./html.js";
 import { markdownParts, type PageIds } from "./markdown.js";
+import { knownWorkings, WorkedNumbers } from "./worked-numbers.js";
 
 /** What stands in the text where a cell showed it. Results in a row stand together. */
 export type InPlace =
@@ -50,6 +52,8 @@ export interface Outline {
   readonly sections: readonly Section[];
   readonly checks: readonly CheckResult[];
   readonly working: readonly CellWorking[];
+  /** Numbers of the page that open their workings; those of the prose are marked already. */
+  readonly numbers: WorkedNumbers;
 }
 
 function withKnownSource(result: CheckResult, place: string): CheckResult {
@@ -70,25 +74,30 @@ function withKnownSource(result: CheckResult, place: string): CheckResult {
  * Example: outlineOf(notebook, new PageIds()).question.text → "How hard do I have to hold?"
  */
 export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
-  const file = `${notebook.name}.ipynb`;
+  const file = madeFrom(notebook);
   const opening: InPlace[] = [];
   const sections: Section[] = [];
   const checks: CheckResult[] = [];
   const working: CellWorking[] = [];
+  const numbers = new WorkedNumbers(knownWorkings(notebook), ids, file);
   let question: Outline["question"] | undefined;
+  let title: Title | undefined;
   let answer: Answer | undefined;
   let picture: Figure | undefined;
 
   const blocks = () => sections[sections.length - 1]?.blocks ?? opening;
   const prose = (source: string, place: string) => {
-    for (const { heading, body } of markdownParts(source, { place, ids })) {
+    for (const { heading, body } of markdownParts(source, { place, ids, numbers })) {
       if (heading?.level === 1 && question === undefined) question = { text: heading.text, markup: heading.markup };
       else if (heading) sections.push({ text: heading.text, markup: heading.markup, blocks: [] });
       if (body.text !== "") blocks().push({ kind: "prose", body });
     }
+    const panels = numbers.panels();
+    if (panels.text !== "") blocks().push({ kind: "prose", body: panels });
   };
 
   for (const cell of notebook.cells) {
+    if (cell.tags?.includes(cellTags.remove)) continue;
     const place = `${file}, cell ${cell.number}`;
     if (cell.type === "markdown") {
       prose(cell.source, place);
@@ -98,7 +107,10 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
     for (const output of cell.outputs) {
       if (output.kind === "stream") printed.push(output.text);
       else if (output.kind === "checks") checks.push(...output.results.map((result) => withKnownSource(result, place)));
-      else if (output.kind === "answer") {
+      else if (output.kind === "title") {
+        if (title) throw new ReportError(place, "a second title; a page has one.");
+        title = output;
+      } else if (output.kind === "answer") {
         if (answer)
           throw new ReportError(
             place,
@@ -110,8 +122,9 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
         const last = blocks()[blocks().length - 1];
         if (last?.kind === "results") last.results.push(output);
         else blocks().push({ kind: "results", results: [output] });
-      } else blocks().push(output);
+      } else if (output.kind !== "workings") blocks().push(output);
     }
+    if (cell.tags?.includes(cellTags.removeCode)) continue;
     const section = sections[sections.length - 1]?.text ?? question?.text ?? "Preparation";
     working.push({ number: cell.number, section, code: cell.source, printed: printed.join("") });
   }
@@ -122,5 +135,16 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
       'no question; start the first cell with a heading such as "# How hard do I have to hold?".',
     );
   if (!answer) throw new ReportError(file, "no answer; let one cell show an answer: one computed sentence.");
-  return { name: notebook.name, question, answer, ...(picture && { picture }), opening, sections, checks, working };
+  if (title) question = { text: title.text, markup: html`${title.text}` };
+  return {
+    name: notebook.name,
+    question,
+    answer,
+    ...(picture && { picture }),
+    opening,
+    sections,
+    checks,
+    working,
+    numbers,
+  };
 }

@@ -1,7 +1,8 @@
 import { heatLimits } from "../materials/heat-limits.js";
 import { fibreHeat, type HeatFibre } from "../materials/thermal.js";
+import { zeroCelsius } from "../quantity/constants.js";
 import { within } from "../quantity/guard.js";
-import { figures, printForce, printQuantity } from "../quantity/print.js";
+import { figures, printForce } from "../quantity/print.js";
 import { type Margins, outcomeOf, type Verdict } from "../quantity/verdict.js";
 import { type Band, bandOf } from "../sources/band.js";
 import { type HandEase, safeHandSpeed, safeLostForce } from "./hand-burn.js";
@@ -17,7 +18,7 @@ const season = 60;
 /** Temperature from which warming is counted [K]. */
 const room = 293.15;
 
-const celsius = (kelvin: number) => printQuantity("contactTemperature", kelvin);
+const celsius = (kelvin: number) => `${figures(kelvin - zeroCelsius)} °C`;
 /** Without the grade that the table of yarns adds. */
 const nameOf = (fibre: HeatFibre) => fibreHeat[fibre].name.split(",")[0]!;
 const running = ({ speed, duration }: { readonly speed: number; readonly duration: number }) =>

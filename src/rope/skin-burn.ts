@@ -1,4 +1,5 @@
 import { skinLimits } from "../materials/skin.js";
+import { zeroCelsius } from "../quantity/constants.js";
 import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
 import { type Band, bandOf } from "../sources/band.js";
@@ -11,7 +12,7 @@ export interface DamageLaw {
   readonly activation: number;
 }
 
-const coldest = 273.15;
+const coldest = zeroCelsius;
 const hottest = 473.15;
 
 /**

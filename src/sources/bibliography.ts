@@ -4,6 +4,7 @@ import { cleatBibliography } from "./cleat-bibliography.js";
 import { crewBibliography } from "./crew-bibliography.js";
 import { hardwareBibliography } from "./hardware-bibliography.js";
 import { heatSources } from "./heat-bibliography.js";
+import { measuredBibliography } from "./measured-bibliography.js";
 import { motionBibliography } from "./motion-bibliography.js";
 import { ropeBibliography } from "./rope-bibliography.js";
 import type { Source } from "./source.js";
@@ -332,6 +333,7 @@ export const bibliography = {
   ...crewBibliography,
   ...bandSources,
   ...calibrationBibliography,
+  ...measuredBibliography,
 } as const satisfies Record<string, Source>;
 
 /** Id of a source in the bibliography. */

@@ -4,6 +4,7 @@ import type { BoatCheck } from "../../src/boat/check.js";
 import { boatOf } from "../../src/boat/read.js";
 import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
+import { inputList } from "../../src/notebook/input-list.js";
 import { plannedBoatOf } from "../../src/plan/boat-plan.js";
 import type { PlanOption } from "../../src/plan/plan-option.js";
 import { demoText, here, smallBoat, smallBoatWith } from "../boat/small-boat.js";
@@ -15,6 +16,7 @@ const packaged = [
   "notebooks/clinic/how-to.txt",
   "notebooks/clinic/our-boat.ipynb",
   "notebooks/clinic/worksheet.ipynb",
+  "notebooks/a-line-plan.ipynb",
   "notebooks/boats/demo-skiff.yaml",
   "notebooks/boats/demo-shop.yaml",
   "notebooks/boats/boat.schema.json",
@@ -42,6 +44,10 @@ function world(files: Readonly<Record<string, string>> = {}) {
     plotly: async () => "",
     open: async () => {},
     installKernel: async () => "",
+    library: async () => undefined,
+    lock: async () => async () => {},
+    sweep: async () => {},
+    remove: async () => {},
     link: async (folder, path) => {
       said.linked.push(`${path} → ${folder}`);
     },
@@ -202,9 +208,13 @@ describe("haulbook new", () => {
       "how-to.txt",
       "notebooks/our-boat.ipynb",
       "notebooks/worksheet.ipynb",
+      "notebooks/a-line-plan.ipynb",
       "notebooks/boats/our-boat.yaml",
     ])
       expect(disk.texts.has(`/boat/clinic/${name}`), name).toBe(true);
+    const planning = disk.texts.get("/boat/clinic/notebooks/a-line-plan.ipynb") ?? "";
+    expect(inputList((JSON.parse(planning) as { metadata: unknown }).metadata)).toEqual(["boats/our-boat.yaml"]);
+    expect(planning).not.toContain("demo-");
     expect(said.linked).toEqual(["/boat/clinic/node_modules/haulbook → /package"]);
     expect(said.out).toContain("cd clinic, then haulbook reports");
     expect(await tell("check", "clinic/notebooks/boats/our-boat.yaml")).toBe(0);

@@ -28,7 +28,7 @@ function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-ho
       said.err += text;
     },
     now: () => 0,
-    run: async (path, variables = {}) => {
+    run: async (path, _inputs, _onFilesRead, variables = {}) => {
       said.ran.push(path);
       said.variables.push(variables);
       return sample;
@@ -38,6 +38,10 @@ function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-ho
       said.opened.push(path);
     },
     installKernel: async () => "/home/kernels/haulbook",
+    library: async () => undefined,
+    lock: async () => async () => {},
+    sweep: async () => {},
+    remove: async () => {},
     link: async (folder, path) => {
       said.linked.push(`${path} → ${folder}`);
     },

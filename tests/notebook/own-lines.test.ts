@@ -110,9 +110,11 @@ async function build(...args: string[]) {
       said += text;
     },
     now: () => 0,
-    run: (file, variables) =>
+    run: (file, inputs, onFilesRead = () => {}, variables = {}) =>
       runNotebook({
         path: path.resolve(folder, file),
+        inputs,
+        onFilesRead,
         cellSeconds: 60,
         notebookSeconds: 120,
         environment: { ...process.env, ...variables },
@@ -121,6 +123,10 @@ async function build(...args: string[]) {
     open: async () => {},
     installKernel: async () => "",
     link: async () => {},
+    library: async () => undefined,
+    lock: async () => async () => {},
+    sweep: async () => {},
+    remove: async () => {},
     signal: new AbortController().signal,
   };
   const code = await dispatch(["reports", ...args], surroundings);

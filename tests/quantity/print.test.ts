@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseQuantity } from "../../src/quantity/parse.js";
-import { axisTitle, figures, printForce, printQuantity } from "../../src/quantity/print.js";
+import { figures, printForce } from "../../src/quantity/print.js";
+import { axisTitle, printQuantity } from "../../src/quantity/quantity-text.js";
 import { type QuantityName, vocabulary } from "../../src/quantity/vocabulary.js";
 import type { VocabularyEntry } from "../../src/quantity/vocabulary-entry.js";
 

@@ -1,0 +1,38 @@
+import { convert } from "./parse.js";
+import { figures, printForce } from "./print.js";
+import { type QuantityName, vocabulary } from "./vocabulary.js";
+import type { VocabularyEntry } from "./vocabulary-entry.js";
+
+/**
+ * Any quantity of the vocabulary in the unit that its readers expect; forces also in kgf.
+ *
+ * @param name  quantity of the vocabulary
+ * @param value  number in the quantity's unit [SI]
+ * @returns text such as `12 kn`, `6 mm`, `86 N (8.8 kgf)`
+ * Example: printQuantity("windSpeed", 6.1733) → "12 kn"
+ */
+export function printQuantity(name: QuantityName, value: number): string {
+  const entry: VocabularyEntry = vocabulary[name];
+  if (entry.unit === "N") return printForce(value);
+  if (entry.unit === "1") return figures(value);
+  const shown = printedUnit(entry.shownUnit);
+  return `${figures(convert(value, entry.unit, entry.shownUnit))}${shown === "°" ? "" : " "}${shown}`;
+}
+
+/** A unit as a reader knows it: `°C`, `°`, `m²`. */
+function printedUnit(unit: string): string {
+  return unit.replace("degC", "°C").replace("deg", "°").replace("^2", "²").replace("^3", "³");
+}
+
+/**
+ * Title of an axis or table column: label and shown unit.
+ *
+ * @param name  quantity of the vocabulary
+ * @returns text such as `Hand force [N]`
+ * Example: axisTitle("handTension") → "Hand force [N]"
+ */
+export function axisTitle(name: QuantityName): string {
+  const entry: VocabularyEntry = vocabulary[name];
+  const label = entry.label.charAt(0).toUpperCase() + entry.label.slice(1);
+  return entry.unit === "1" ? label : `${label} [${printedUnit(entry.shownUnit)}]`;
+}
