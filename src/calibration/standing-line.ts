@@ -218,6 +218,6 @@ function times(factor: number, { value, low, high }: Band): Band {
 
 function factorWords({ lossFactor, dragFactor, extra }: Omit<CalibratedLine, "line">): string {
   const drag = dragFactor > 0 ? ` and ${figures(dragFactor, 2)} times its drag` : "";
-  const more = extra === undefined ? "" : ", and one turn more, because no factor reaches what was read";
+  const more = extra === undefined ? "" : ", and one turn more at the hand end for what no factor reaches";
   return `That is ${figures(lossFactor, 2)} times the friction of the catalogue${drag}${more}.`;
 }
