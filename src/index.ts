@@ -432,13 +432,18 @@ export type {
   CatalogueRing,
   CatalogueRope,
   CrewMember,
+  FastEase,
   LoadSource,
+  OwnLimits,
   Price,
   SailOnBoat,
+  TackleStation,
 } from "./boat/boat.js";
 export type { Budget } from "./boat/budget.js";
 export { type BoatCheck, checkBoat, checkLine, type LineCheck, type LineStanding, lineStanding } from "./boat/check.js";
 export { type BoatComparison, compareBoats, type LineComparison, worstOutcome } from "./boat/compare.js";
+export type { BoatDay, BoatLeg, BoatRace } from "./boat/day.js";
+export { leastDiameterOf } from "./boat/hand-diameter.js";
 export { type Feel, feelOf } from "./boat/judge-hand.js";
 export { type Aspect, aspects, type Judgement } from "./boat/judgement.js";
 export { loadBoat } from "./boat/load.js";
@@ -448,6 +453,7 @@ export { lineOf, type ReadyLine, type ReadyPiece, withLine } from "./boat/ready.
 export { boatJsonSchema } from "./boat/schema.js";
 export { type LineTrial, lineTrials } from "./boat/trials.js";
 export { BoatFileError, type Trouble } from "./boat/trouble.js";
+export { heldLines } from "./materials/held-lines.js";
 
 // Which ropes and blocks should it carry?
 
@@ -468,14 +474,20 @@ export { PlanError } from "./plan/plan-error.js";
 export { type PlanResults, planJson } from "./plan/plan-json.js";
 export type { Chosen, Part, Piece, PlanLine, PlanOption } from "./plan/plan-option.js";
 export type { MeasureLimit, PlanLimit, PlannedBoat, TotalLimit } from "./plan/planned-boat.js";
-export { type Gain, type Priority, priorities } from "./plan/priorities.js";
+export { type Gain, type HardwareGain, type Priority, priorities } from "./plan/priorities.js";
 export { robustBoat } from "./plan/robust.js";
-export { type PartPurchase, type RopePurchase, type ShoppingList, shoppingList } from "./plan/shopping-list.js";
+export {
+  type KeptRope,
+  type PartPurchase,
+  type RopePurchase,
+  type ShoppingList,
+  shoppingList,
+} from "./plan/shopping-list.js";
 export { loadSolver, type Solver } from "./plan/solver.js";
 export { printTotal, type Totals, totalsOf } from "./plan/total.js";
 export type { TotalName } from "./plan/total-name.js";
 
-// How was a number worked out?
+// How is a number worked out, step by step?
 
 export { type Balance, balanced, type Equation } from "./working/balance.js";
 export { formulas } from "./working/catalogue.js";

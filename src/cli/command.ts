@@ -171,7 +171,9 @@ export async function readCommand(args: readonly string[], version: string): Pro
           )
           .positional("boat", boatPosition("Boat file (YAML)"))
           .option("json", jsonOption)
-          .epilogue("Exit code: 0 safe, 1 a line breaks or is not held, or the file is wrong, 2 wrong use."),
+          .epilogue(
+            "Exit code: 0 safe, 1 a line breaks, is not held or burns the hand, or the file is wrong, 2 wrong use.",
+          ),
       ({ boat, json }) => {
         command = { verb: "check", options: { boat, json } };
       },
@@ -204,6 +206,12 @@ export async function readCommand(args: readonly string[], version: string): Pro
             default: false,
             describe: "Keep the limits at the bad end of the range as well",
           })
+          .option("points", {
+            type: "number",
+            default: 25,
+            describe: "Plans to show that trade mass, hand force and cost",
+            requiresArg: true,
+          })
           .option("lists", {
             type: "string",
             describe: "Folder for shopping list, cut list and more as CSV; nothing is written over",
@@ -212,8 +220,8 @@ export async function readCommand(args: readonly string[], version: string): Pro
           .option("html", htmlOption)
           .option("json", jsonOption)
           .epilogue("Exit code: 0 planned, 1 limits conflict or the file is wrong, 2 wrong use."),
-      ({ boat, json, robust, lists, html }) => {
-        command = { verb: "plan", options: { boat, json, robust, lists, html } };
+      ({ boat, json, robust, points, lists, html }) => {
+        command = { verb: "plan", options: { boat, json, robust, points, lists, html } };
       },
     )
     .command(

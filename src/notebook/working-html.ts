@@ -1,4 +1,4 @@
-import { printQuantity } from "../quantity/print.js";
+import { printQuantity } from "../quantity/quantity-text.js";
 import type { Working, WorkingStep } from "../working/working.js";
 import { escapeHtml } from "./escape.js";
 

@@ -1,4 +1,5 @@
-import { figures, printQuantity } from "../quantity/print.js";
+import { figures } from "../quantity/print.js";
+import { printQuantity } from "../quantity/quantity-text.js";
 import { vocabulary } from "../quantity/vocabulary.js";
 import type { SourceId } from "../sources/bibliography.js";
 import type { FormulaSource } from "../working/formula.js";

@@ -1,6 +1,6 @@
 import { ValueError } from "../quantity/errors.js";
 import { convert } from "../quantity/parse.js";
-import { printQuantity } from "../quantity/print.js";
+import { printQuantity } from "../quantity/quantity-text.js";
 import { lastStep, type Working } from "./working.js";
 
 const printed = /^\s*(?:about |nearly |over |some )?([−-]?\d+(?:\.\d+)?)(?:\s*(%|°C?|[A-Za-z][A-Za-z/²³]*))?/u;

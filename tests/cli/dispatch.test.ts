@@ -4,6 +4,7 @@ import type { Surroundings } from "../../src/cli/surroundings.js";
 import { CellThrewError } from "../../src/notebook/errors.js";
 import { memoryDisk } from "../report/memory.js";
 import { sample, sampleChecks } from "../report/sample.js";
+import { noEffects } from "./no-effects.js";
 
 function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-hold.ipynb", "light-air.ipynb"]) {
   const disk = memoryDisk();
@@ -38,13 +39,10 @@ function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-ho
       said.opened.push(path);
     },
     installKernel: async () => "/home/kernels/haulbook",
-    library: async () => undefined,
-    lock: async () => async () => {},
-    sweep: async () => {},
-    remove: async () => {},
     link: async (folder, path) => {
       said.linked.push(`${path} → ${folder}`);
     },
+    ...noEffects,
     signal: new AbortController().signal,
     ...changed,
   };

@@ -4,6 +4,7 @@ import type { Surroundings } from "../../src/cli/surroundings.js";
 import { smallBoat, smallBoatWith } from "../boat/small-boat.js";
 import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
+import { noEffects } from "./no-effects.js";
 
 function world(files: Readonly<Record<string, string>> = {}, changed: Partial<Surroundings> = {}) {
   const disk = memoryDisk();
@@ -30,6 +31,7 @@ function world(files: Readonly<Record<string, string>> = {}, changed: Partial<Su
     open: async () => {},
     installKernel: async () => "",
     link: async () => {},
+    ...noEffects,
     signal: new AbortController().signal,
     ...changed,
   };

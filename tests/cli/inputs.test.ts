@@ -3,6 +3,7 @@ import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
+import { noEffects } from "./no-effects.js";
 
 const withInputs = (...inputs: unknown[]) => JSON.stringify({ metadata: { haulbook: { inputs } }, cells: [] });
 
@@ -33,6 +34,7 @@ function world(notebooks: Readonly<Record<string, string>>, run?: Surroundings["
     open: async () => {},
     installKernel: async () => "",
     link: async () => {},
+    ...noEffects,
     signal: new AbortController().signal,
   };
   return { disk, said, ran, tell: (...args: string[]) => dispatch(args, surroundings) };

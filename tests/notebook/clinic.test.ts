@@ -6,6 +6,7 @@ import { linkFolder, realDisk } from "../../src/cli/disk.js";
 import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { runNotebook } from "../../src/notebook/run.js";
+import { noEffects } from "../cli/no-effects.js";
 
 const packageFolder = fileURLToPath(new URL("../../", import.meta.url));
 const here = path.dirname(fileURLToPath(import.meta.url));
@@ -29,11 +30,8 @@ function surroundings(currentFolder: string): { effects: Surroundings; said: { t
     plotly: async () => "window.Plotly = {};",
     open: async () => {},
     installKernel: async () => "",
-    library: async () => undefined,
-    lock: async () => async () => {},
-    sweep: async () => {},
-    remove: async () => {},
     link: linkFolder,
+    ...noEffects,
     signal: new AbortController().signal,
   };
   return { effects, said };
