@@ -43,10 +43,10 @@ class Store<Value> {
   }
 }
 
-/** Five digits are more than a screen can show. */
-function shorter<Value>(value: Value): Value {
+/** Numbers with fewer digits: four of a curve are more than a screen can show, a scale has some more. */
+function shorter<Value>(value: Value, digits: number): Value {
   const text = JSON.stringify(value, (_key, part: unknown) =>
-    typeof part === "number" ? Number(part.toPrecision(5)) : part,
+    typeof part === "number" ? Number(part.toPrecision(digits)) : part,
   );
   return JSON.parse(text) as Value;
 }
@@ -61,11 +61,11 @@ function positionOf(lists: Store<Numbers>, list: List, isOutline: boolean): numb
 
 /** Chart of a figure for a reader who wants to explore it: the same ranges, ticks and words as its drawing. */
 export function chartData(figure: Figure): ChartData {
-  const phone = shorter(plotlyFigure(figure, rolePalette, { narrow: true, fixedTicks: true }));
-  const wide = shorter(plotlyFigure(figure, rolePalette, { columns, fixedTicks: true }));
+  const phone = plotlyFigure(figure, rolePalette, { narrow: true, fixedTicks: true });
+  const wide = plotlyFigure(figure, rolePalette, { columns, fixedTicks: true });
   const lists = new Store<Numbers>();
   const looks = new Store<PlotlyPart>();
-  const data = phone.data.map(({ x, y, name, xaxis, yaxis, ...look }) => ({
+  const data = shorter(phone.data, 4).map(({ x, y, name, xaxis, yaxis, ...look }) => ({
     name,
     xaxis,
     yaxis,
@@ -77,7 +77,7 @@ export function chartData(figure: Figure): ChartData {
     data,
     looks: looks.values,
     lists: lists.values,
-    layouts: { narrow: { ...phone.layout, dragmode: "zoom" }, wide: { ...wide.layout, dragmode: "zoom" } },
+    layouts: shorter({ narrow: { ...phone.layout, dragmode: "zoom" }, wide: { ...wide.layout, dragmode: "zoom" } }, 6),
     config: { ...phone.config, displayModeBar: true, modeBarButtonsToRemove: ["select2d", "lasso2d"] },
   };
 }
