@@ -151,7 +151,7 @@ export function arrange(figure: Figure, styles: Styles, width: number): Arrangem
 function wordsOf(figure: Figure, cellWidth: number, size: number, leftRoom: number, rightRoom: number) {
   const side = wrapText(figure.y.title, size, cellWidth);
   const top = figure.top === undefined ? [] : wrapText(figure.top.title, size, cellWidth - leftRoom);
-  const lower = wrapText(figure.x.title, size, cellWidth - leftRoom);
+  const lower = wrapText(figure.x.title, size, cellWidth - rightRoom);
   const together = widestLine(side, size) + widestLine(top, size) + rightRoom + 2 * size;
   return { side, top, lower, sharedRow: together <= cellWidth };
 }
