@@ -47,17 +47,26 @@ export function dayAtHand({
   readonly values?: Readonly<Record<string, number>>;
   readonly factor?: number;
 }): DayColumns {
+  return dayByFactor({ intervals, option, values })(factor);
+}
+
+/** The same day under one factor after the other: the line is prepared once, and each load is asked for once a factor. */
+export function dayByFactor({
+  intervals,
+  option,
+  values,
+}: {
+  readonly intervals: readonly Interval[];
+  readonly option: SheetOption;
+  readonly values: Readonly<Record<string, number>>;
+}): (factor: number) => DayColumns {
   const line = prepareLine(option.lineWith(values));
-  const known = new Map<number, number>();
-  const held = (load: number) => {
-    const before = known.get(load);
-    if (before !== undefined) return before;
-    const force = line.handForces(factor * load).easing;
-    known.set(load, force);
-    return force;
-  };
-  return {
-    lengths: Float64Array.from(intervals, ({ length }) => length),
-    handForces: Float64Array.from(intervals, ({ load }) => held(load)),
+  const lengths = Float64Array.from(intervals, ({ length }) => length);
+  const loads = [...new Set(intervals.map(({ load }) => load))];
+  const placeOf = new Map(loads.map((load, place) => [load, place]));
+  const places = intervals.map(({ load }) => placeOf.get(load)!);
+  return (factor) => {
+    const held = loads.map((load) => line.handForces(factor * load).easing);
+    return { lengths, handForces: Float64Array.from(places, (place) => held[place]!) };
   };
 }
