@@ -66,6 +66,7 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
     memory: options.cache ? await memoryOf(outputFolder, surroundings) : undefined,
     files: disk,
     plotly: surroundings.plotly,
+    panel: surroundings.panel,
     log: (line) => out(`${line}\n`),
     now: surroundings.now,
     signal: surroundings.signal,

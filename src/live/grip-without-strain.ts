@@ -92,7 +92,7 @@ export const gripWithoutStrain = liveModel({
       initial: 10,
     }),
     strands: { ...coverControls.strands, initial: "16" },
-    fibre: coverControls.fibre,
+    fibre: { ...coverControls.fibre, initial: "aramidBlend" },
     wet: coverControls.wet,
     tread: choice("Ratchet", treadWords, "faceted"),
     hand: slide({
@@ -147,7 +147,7 @@ export const gripWithoutStrain = liveModel({
           },
         ],
       },
-      sentence: `In ${say("wind", wind)} ${treads[tread].name} and cover leave ${sayFound(hold)}. ${enough[outcome]}${wear.outcome === "holds" ? "" : " This tread wears out this cover."}`,
+      sentence: `In ${say("wind", wind)} a ${treads[tread].name} and this cover leave ${sayFound(hold)}. ${enough[outcome]}${wear.outcome === "holds" ? "" : " This tread wears out this cover."}`,
     };
   },
 });

@@ -221,15 +221,20 @@ function checkControl(where: string, value: unknown, setting: unknown): void {
   const control = fields(where, value);
   text(`${where}, label`, control.label);
   oneOf(`${where}, kind`, control.kind, ["range", "choice", "switch"]);
-  if (control.kind === "switch") return oneOf(`${where}, setting`, setting, [true, false]);
-  if (control.kind === "choice") {
-    const options = list(`${where}, options`, control.options).map((entry, index) => {
-      const option = fields(`${where}, option ${index + 1}`, entry);
-      text(`${where}, option ${index + 1}, label`, option.label);
-      return text(`${where}, option ${index + 1}, value`, option.value);
-    });
-    return oneOf(`${where}, setting`, setting, options);
-  }
+  if (control.kind === "switch") oneOf(`${where}, setting`, setting, [true, false]);
+  else if (control.kind === "choice") oneOf(`${where}, setting`, setting, optionValues(where, control.options));
+  else checkRange(where, control, setting);
+}
+
+function optionValues(where: string, options: unknown): string[] {
+  return list(`${where}, options`, options).map((entry, index) => {
+    const option = fields(`${where}, option ${index + 1}`, entry);
+    text(`${where}, option ${index + 1}, label`, option.label);
+    return text(`${where}, option ${index + 1}, value`, option.value);
+  });
+}
+
+function checkRange(where: string, control: Fields, setting: unknown): void {
   oneOf(`${where}, measure`, control.measure, measures);
   const [least, most] = [finite(`${where}, minimum`, control.minimum), finite(`${where}, maximum`, control.maximum)];
   const at = finite(`${where}, setting`, setting);

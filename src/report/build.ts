@@ -52,6 +52,8 @@ export interface BuildRequest {
   readonly files: Files;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
+  /** Source of what computes in the browser. */
+  readonly panel: () => Promise<string>;
   readonly log: (line: string) => void;
   /** Milliseconds from any start, for progress lines only. */
   readonly now: () => number;
@@ -100,7 +102,7 @@ function origin({ path, inputs = [] }: NotebookFile): string {
 export async function renderReport(
   notebook: NotebookFile,
   run: (notebook: NotebookFile) => Promise<ExecutedNotebook>,
-  form: { readonly inlinePlotly: string | undefined },
+  form: { readonly inlinePlotly: string | undefined; readonly inlinePanel?: string | undefined },
 ): Promise<{ readonly page: string; readonly record: ReportRecord }> {
   const executed = { ...(await run(notebook)), name: notebook.name, madeFrom: origin(notebook) };
   const { reportPage } = await import("./reportpage.js");
@@ -135,6 +137,7 @@ async function buildOne(
   notebook: NotebookFile,
   request: BuildRequest,
   inlinePlotly: string | undefined,
+  inlinePanel: string | undefined,
 ): Promise<boolean> {
   const { files, memory, notebooks, outputFolder } = request;
   if (takenNames.includes(notebook.name.toLowerCase())) {
@@ -151,7 +154,7 @@ async function buildOne(
   const from = digestOf([memory?.library.whole, digest, inlinePlotly !== undefined].join(" "));
   const stamped = { files, outputFolder, name: notebook.name, from, paths };
   if (memory !== undefined && (await standsAsStamped(stamped))) return false;
-  const { page, record } = await renderReport(notebook, async () => executed, { inlinePlotly });
+  const { page, record } = await renderReport(notebook, async () => executed, { inlinePlotly, inlinePanel });
   await files.replace(paths[0], page);
   await files.replace(paths[1], recordText(record));
   await remember?.();
@@ -230,10 +233,12 @@ export async function buildReports(request: BuildRequest): Promise<BuildOutcome>
   const { notebooks, names, outputFolder, files, log, now } = request;
   const chosen = names === undefined ? notebooks : notebooks.filter(({ name }) => names.includes(name));
   const plotly = await request.plotly();
-  const inlinePlotly = request.singleFile === true ? plotly : undefined;
+  const panel = await request.panel();
+  const [inlinePlotly, inlinePanel] = request.singleFile === true ? [plotly, panel] : [];
   if (inlinePlotly === undefined) {
     await files.replace(join(outputFolder, assetNames.plotly), plotly);
     await files.replace(join(outputFolder, assetNames.script), pageScript);
+    await files.replace(join(outputFolder, assetNames.panel), panel);
     await files.replace(join(outputFolder, assetNames.style), styleSheet);
   }
   const failures: BuildFailure[] = [];
@@ -241,7 +246,7 @@ export async function buildReports(request: BuildRequest): Promise<BuildOutcome>
     const start = now();
     try {
       request.signal?.throwIfAborted();
-      const done = await buildOne(notebook, request, inlinePlotly);
+      const done = await buildOne(notebook, request, inlinePlotly, inlinePanel);
       const took = ((now() - start) / 1000).toFixed(1);
       log(done ? `${notebook.name}: built in ${took} s` : `${notebook.name}: fresh`);
       return { name: notebook.name };

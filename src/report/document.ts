@@ -7,6 +7,7 @@ import { styleSheet } from "./stylesheet.js";
 export const assetNames = {
   style: "assets/page.css",
   script: "assets/page.js",
+  panel: "assets/panel.js",
   plotly: "assets/plotly.min.js",
 } as const;
 
@@ -21,6 +22,10 @@ interface PageParts {
   readonly charts: boolean;
   /** Source of plotly, to carry everything in one file; left out, the page refers to the files beside it. */
   readonly inlinePlotly?: string | undefined;
+  /** Whether the page computes in the browser. */
+  readonly live?: boolean | undefined;
+  /** Source of what computes, to carry everything in one file. */
+  readonly inlinePanel?: string | undefined;
   /** Whether style and script stand in the page itself. */
   readonly inline: boolean;
 }
@@ -50,8 +55,20 @@ function securityPolicy(inlineScripts: readonly string[] | undefined): string {
  * @returns HTML text, the same for the same parts
  * Example: documentHtml({ title: "Checks", description: "", body: "", charts: false, inline: false })
  */
-export function documentHtml({ title, description, body, charts, inline, inlinePlotly }: PageParts): string {
-  const scripts = charts ? [pageScript, inlinePlotly ?? ""].map(scriptForPage) : [];
+export function documentHtml({
+  title,
+  description,
+  body,
+  charts,
+  inline,
+  inlinePlotly,
+  live = false,
+  inlinePanel,
+}: PageParts): string {
+  const scripts = [
+    ...(charts ? [pageScript, inlinePlotly ?? ""] : []),
+    ...(live && inlinePanel !== undefined ? [inlinePanel] : []),
+  ].map(scriptForPage);
   const head = inline
     ? html`<style>${new Markup(styleSheet)}</style>`
     : html`<link rel="stylesheet" href="${assetNames.style}">${
@@ -59,7 +76,7 @@ export function documentHtml({ title, description, body, charts, inline, inlineP
         html`
 <script src="${assetNames.script}" defer></script>
 <script src="${assetNames.plotly}" defer></script>`
-      }`;
+      }${live && html`\n<script src="${assetNames.panel}" defer></script>`}`;
   return html`<!doctype html>
 <html lang="en">
 <head>

@@ -1,5 +1,6 @@
 import { darkPalette, lightPalette, type Palette } from "../notebook/palette.js";
 import { figureStyle } from "./style/figures.js";
+import { liveStyle } from "./style/live.js";
 import { printStyle } from "./style/print.js";
 import { textStyle } from "./style/text.js";
 
@@ -29,4 +30,4 @@ ${properties({ ...lightPalette, paper: "#ffffff" }, "print-")}
 @media print {
   :root { color-scheme: light; ${references(lightPalette, "print-")} }
 }
-${textStyle}${figureStyle}${printStyle}`;
+${textStyle}${figureStyle}${liveStyle}${printStyle}`;

@@ -40,7 +40,7 @@ export function shownTable(table: Table): Markup {
 }
 
 /** Numbers that a notebook shows one after the other. */
-export function shownResults(results: readonly Result[]): Markup {
+export function shownResults(results: readonly Pick<Result, "label" | "text" | "range">[]): Markup {
   return html`<dl class="results">
 ${results.map(
   ({ label, text, range }) =>

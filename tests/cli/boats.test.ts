@@ -40,6 +40,7 @@ function world(files: Readonly<Record<string, string>> = {}) {
     now: () => 0,
     run: async () => sample,
     plotly: async () => "",
+    panel: async () => "",
     open: async () => {},
     installKernel: async () => "",
     library: async () => undefined,

@@ -26,6 +26,7 @@ function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-ho
       return sample;
     },
     plotly: async () => "window.Plotly = {};",
+    panel: async () => "",
     open: async (path) => {
       said.opened.push(path);
     },

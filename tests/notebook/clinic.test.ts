@@ -27,6 +27,7 @@ function surroundings(currentFolder: string): { effects: Surroundings; said: { t
     run: (notebook) =>
       runNotebook({ path: path.resolve(currentFolder, notebook), cellSeconds: 60, notebookSeconds: 120 }),
     plotly: async () => "window.Plotly = {};",
+    panel: async () => "",
     open: async () => {},
     installKernel: async () => "",
     library: async () => undefined,
