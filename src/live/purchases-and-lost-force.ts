@@ -62,10 +62,11 @@ export const purchasesAndLostForce = liveModel({
   },
   compute: ({ load, parts, loss, from, leads }, { say, sayFound }) => {
     const purchase = { parts: Math.round(parts), loss, from, leads: Number(leads) };
-    // One part from the moving block would be no purchase at all.
     const least = from === "moving" ? 2 : 1;
     const counts = allParts.filter((count) => count >= least);
     const count = Math.max(least, purchase.parts);
+    const refusal =
+      count === purchase.parts ? "" : ` One part from the moving block is no purchase: this is a ${count}:1.`;
     const { middle, bands } = forcesOf({ ...purchase, parts: count }, load, samples);
     const found = (label: string, name: "hauling" | "easing" | "deadBand") =>
       ({ label, measure: "force", value: middle[name], low: bands[name].low, high: bands[name].high }) as const;
@@ -119,7 +120,7 @@ export const purchasesAndLostForce = liveModel({
           },
         ],
       },
-      sentence: `For ${say("force", load)} a ${count}:1 whose sheaves each take ${say("share", loss)} asks for ${sayFound(haul)}, and gives back ${say("share", 100 * middle.efficiency, 2)} of your work.`,
+      sentence: `For ${say("force", load)} a ${count}:1 whose sheaves each take ${say("share", loss)} asks for ${sayFound(haul)}, and gives back ${say("share", 100 * middle.efficiency, 2)} of your work.${refusal}`,
     };
   },
 });

@@ -51,10 +51,11 @@ function behind(unit: string): string {
   return unit === "" || unit === "°" ? unit : `\u00a0${unit}`;
 }
 
-/** A number in the reader's unit, such as `86.3 N`. */
-export function printed(measure: Measure, value: number, units: Units, digits = 3): string {
+/** A number in the reader's unit, such as `86.3 N`; three figures where nothing else is asked, of a light wind two. */
+export function printed(measure: Measure, value: number, units: Units, digits?: number): string {
   const { scale, unit } = shownIn(measure, units);
-  return `${figures(scale * value, digits)}${behind(unit)}`;
+  const shown = scale * value;
+  return `${figures(shown, digits ?? (measure === "wind" && shown < 10 ? 2 : 3))}${behind(unit)}`;
 }
 
 /** Least and most of a range that stands beside a middle value. */

@@ -1,8 +1,7 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import type { AnySettings, Controls, SettingValue } from "../notebook/control.js";
-import { chosenUnits, firstUnits, type Units } from "../notebook/measure.js";
-import { slideText } from "../report/livepanel.js";
+import { chosenUnits, firstUnits, printed, type Units } from "../notebook/measure.js";
 
 type Field = HTMLInputElement | HTMLSelectElement;
 
@@ -60,7 +59,7 @@ export function sayWhereSlidersStand(
   for (const [name, control] of Object.entries(controls)) {
     if (control.kind !== "range") continue;
     const [field] = fieldsNamed(form, name);
-    const text = slideText(control.measure, Number(settings[name]), units);
+    const text = printed(control.measure, Number(settings[name]), units);
     const output = field?.parentElement?.querySelector("output");
     if (output && output.textContent !== text) output.textContent = text;
     field?.setAttribute("aria-valuetext", text);

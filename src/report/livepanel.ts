@@ -8,11 +8,6 @@ import { shownResults } from "./table.js";
 /** Most letters of all options together that stand side by side as radio buttons. */
 const mostLetters = 34;
 
-/** The number that a slider stands at, in the reader's unit. */
-export function slideText(measure: Measure, value: number, units: Units): string {
-  return printed(measure, value, units, 3);
-}
-
 /** Results of a panel, one below the other. */
 export function liveResults(results: readonly LiveResult[]): Markup {
   return shownResults(
@@ -43,7 +38,7 @@ function controlBlock(name: string, control: Control, setting: SettingValue | un
   switch (control.kind) {
     case "range": {
       const { label, measure, minimum, maximum, step } = control;
-      return html`<div class="slide"><label for="${id}">${label}</label> <output for="${id}">${slideText(measure, Number(setting), firstUnits)}</output>
+      return html`<div class="slide"><label for="${id}">${label}</label> <output for="${id}">${printed(measure, Number(setting), firstUnits)}</output>
 <input type="range" id="${id}" name="${name}" min="${minimum}" max="${maximum}" step="${step}" value="${Number(setting)}"></div>
 `;
     }
@@ -86,6 +81,7 @@ export function livePanelBlock({ model, controls, settings, results, figure, sen
     ...Object.values(controls).flatMap((control) => (control.kind === "range" ? [control.measure] : [])),
   ];
   return html`<div class="live" data-live-model="${model}">
+<p class="sentence" aria-live="polite">${sentence}</p>
 <noscript><p class="note">This is the page's own case. To change it, allow scripts: the controls need them.</p></noscript>
 <form class="controls" aria-label="Your setting" hidden>
 ${Object.entries(controls).map(([name, control]) => controlBlock(name, control, settings[name]))}<div class="units">
@@ -94,11 +90,8 @@ ${unitSwitches(new Set(measures))}</div>
 <label class="link" hidden>The link <input type="text" readonly></label></div>
 <p class="told" role="status"></p>
 </form>
-<div class="found">
-<p class="sentence" aria-live="polite">${sentence}</p>
 <div class="numbers-now">
 ${liveResults(results)}</div>
-</div>
 <figure class="own">
 ${liveFigure(figure)}</figure>
 </div>

@@ -26,15 +26,15 @@ fieldset.choice > legend { float: left; width: 100%; }
 .actions .link[hidden] { display: none; }
 .actions .link input { font: inherit; width: 100%; color: var(--ink); background: var(--paper); border: 1px solid var(--quiet2); padding: 0.3rem 0.4rem; }
 .controls .told { padding: 0; color: var(--rope); max-width: none; }
-.found { min-width: 0; }
-.sentence { font-size: 1.1875rem; line-height: 1.45; font-weight: 600; }
-.found .results { margin: 0; }
+.sentence { font-size: 1.1875rem; line-height: 1.4; font-weight: 600; margin: 0; }
+.numbers-now .results { margin: 0; }
 .live figure { margin: 0; max-width: none; min-width: 0; }
 @media (min-width: 60rem) {
-  .part.try .live { grid-template-columns: 18rem minmax(0, 1fr); }
-  .live noscript { grid-column: 1 / -1; }
-  .live:not(:has(.controls[hidden])) .controls { grid-row: 1 / span 2; }
-  .live:has(.controls[hidden]) { grid-template-columns: minmax(0, 1fr); }
-  .found, .live figure { grid-column: -2 / -1; }
+  .live:not(:has(.controls[hidden])) { grid-template-columns: 18rem minmax(0, 1fr); grid-template-rows: auto auto 1fr; }
+  .live .controls { grid-column: 1; grid-row: 1 / span 3; }
+  .live > :not(.controls) { grid-column: -2 / -1; }
+}
+@media screen and (max-width: 59.99rem) {
+  .live:not(:has(.controls[hidden])) .sentence { position: sticky; top: 0; z-index: 1; background: var(--paper); padding: 0.5rem 0; border-bottom: 1px solid var(--grid); font-size: 1.0625rem; }
 }
 `;
