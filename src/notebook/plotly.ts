@@ -2,7 +2,8 @@ import { endLabelRoom, endLabels, limitRules, lineHeight, textSize } from "./ann
 import type { Axis, Figure } from "./output.js";
 import type { Palette } from "./palette.js";
 import { figureRanges, type Range } from "./scale.js";
-import { escapeLabel, type PlotlyPart, seriesStyles, seriesTraces } from "./traces.js";
+import { seriesStyles } from "./styles.js";
+import { escapeLabel, type PlotlyPart, seriesTraces } from "./traces.js";
 
 export { darkPalette, lightPalette, type Palette } from "./palette.js";
 
