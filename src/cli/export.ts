@@ -38,7 +38,7 @@ export async function exportReport({ notebook, inputs, file }: Export, surroundi
   const path = join(packageFolder, "notebooks", `${notebook}.ipynb`);
   const { page } = await renderReport({ name: notebook, path, inputs: paths }, () => run(path, paths), {
     inlinePlotly: await plotly(),
-    inlinePanel: await panel(),
+    panel,
   });
   await disk.replace(resolve(currentFolder, file), page);
   err(`Page written to ${shownPath(resolve(currentFolder, file), currentFolder)}.\n`);

@@ -43,7 +43,7 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   library: () => packageDigest(packageFolder),
   remove: (folder) => rm(folder, { recursive: true, force: true }),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
-  panel: () => readFile(join(packageFolder, "dist", "page", "panel.js"), "utf8"),
+  panel: (model) => readFile(join(packageFolder, "dist", "page", "bundles", `${model}.js`), "utf8"),
   open: openOnDesktop,
   installKernel: async () =>
     dirname(await installKernelspec({ env: process.env, platform: process.platform, homeFolder: homedir() })),

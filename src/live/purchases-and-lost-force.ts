@@ -17,7 +17,7 @@ interface Purchase {
 }
 
 /** K of a sheave on plain bearings, as the wire-rope tables take it. */
-export const plainRatio = coefficient({
+const plainRatio = coefficient({
   value: 1.09,
   unit: "1",
   low: 1.06,

@@ -1,4 +1,5 @@
 /// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
 import { addressOf, readAddress, type Shared } from "../live/address.js";
 import type { LiveModel } from "../live/model.js";
 import { initialSettings } from "../live/settings.js";
@@ -12,7 +13,7 @@ import { fillForm, sayWhereSlidersStand, settingsIn, unitsIn } from "./form.js";
 const rest = 250;
 
 /** The part of a page that answers the controls. */
-export class LivePanelOnPage {
+class LivePanelOnPage {
   readonly #model: LiveModel;
   readonly #place: HTMLElement;
   readonly #form: HTMLFormElement;
@@ -40,6 +41,7 @@ export class LivePanelOnPage {
     });
     this.#part<HTMLButtonElement>("button.copy").addEventListener("click", () => void this.#copy());
     window.addEventListener("hashchange", () => this.#takeAddress(false));
+    window.addEventListener("resize", () => this.#redraw());
   }
 
   #part<Part extends Element>(selector: string): Part {
@@ -73,13 +75,7 @@ export class LivePanelOnPage {
 
   #changed(): void {
     this.#part<HTMLElement>(".link").hidden = true;
-    if (!this.#drawing) {
-      this.#drawing = true;
-      window.requestAnimationFrame(() => {
-        this.#drawing = false;
-        this.#draw();
-      });
-    }
+    this.#redraw();
     window.clearTimeout(this.#timer);
     this.#timer = window.setTimeout(() => {
       this.#settle();
@@ -87,12 +83,23 @@ export class LivePanelOnPage {
     }, rest);
   }
 
+  /** Draws with the next picture of the screen, however often it is asked before. */
+  #redraw(): void {
+    if (this.#drawing) return;
+    this.#drawing = true;
+    window.requestAnimationFrame(() => {
+      this.#drawing = false;
+      this.#draw();
+    });
+  }
+
   #draw(): void {
     const { settings, units } = this.#shared();
     const { results, figure, sentence } = this.#model.compute(settings, units);
     sayWhereSlidersStand(this.#form, this.#model.controls, settings, units);
     this.#part(".numbers-now").innerHTML = liveResults(results).text;
-    this.#part("figure").innerHTML = liveFigure(figure).text;
+    const box = this.#part("figure");
+    box.innerHTML = liveFigure(figure, box.clientWidth).text;
     this.#sentence = sentence;
   }
 
@@ -126,4 +133,10 @@ export class LivePanelOnPage {
   #tell(text: string): void {
     this.#part(".told").textContent = text;
   }
+}
+
+/** Starts the panels of a model on the page that has loaded it. */
+export function startPanels(model: LiveModel): void {
+  for (const place of document.querySelectorAll<HTMLElement>("[data-live-model]"))
+    if (place.dataset.liveModel === model.name) new LivePanelOnPage(place, model).start();
 }

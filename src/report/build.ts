@@ -5,7 +5,7 @@ import { type RecalledRun, type RunStore, recalledRun } from "../notebook/recall
 import { digestOf } from "../notebook/run-causes.js";
 import { checksJson, failureText, sharedChecks } from "./checklist.js";
 import { checksPage } from "./checkspage.js";
-import { assetNames } from "./document.js";
+import { assetNames, panelAsset } from "./document.js";
 import { ReportError } from "./errors.js";
 import type { Files } from "./files.js";
 import { indexPage } from "./indexpage.js";
@@ -52,8 +52,8 @@ export interface BuildRequest {
   readonly files: Files;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
-  /** Source of what computes in the browser. */
-  readonly panel: () => Promise<string>;
+  /** Source of what computes a model in the browser. */
+  readonly panel: (model: string) => Promise<string>;
   readonly log: (line: string) => void;
   /** Milliseconds from any start, for progress lines only. */
   readonly now: () => number;
@@ -90,19 +90,26 @@ function origin({ path, inputs = [] }: NotebookFile): string {
     : `${basename(path)} with ${inputs.map((input) => basename(input)).join(" and ")}`;
 }
 
+/** Model of the live panel that a notebook shows. */
+function liveModelOf({ cells }: ExecutedNotebook): string | undefined {
+  for (const cell of cells)
+    if (cell.type === "code") for (const output of cell.outputs) if (output.kind === "panel") return output.model;
+  return undefined;
+}
+
 /**
  * Runs a notebook and makes its page.
  *
  * @param notebook  notebook, with its input where it takes one
  * @param run  runs it in a fresh kernel
- * @param form  source of the drawing library, to carry everything in one file
+ * @param form  source of the drawing library, to carry everything in one file, and sources of live models
  * @returns page and record; nothing is written
  * @throws NotebookError, ReportError; a check that does not hold is one
  */
 export async function renderReport(
   notebook: NotebookFile,
   run: (notebook: NotebookFile) => Promise<ExecutedNotebook>,
-  form: { readonly inlinePlotly: string | undefined; readonly inlinePanel?: string | undefined },
+  form: { readonly inlinePlotly: string | undefined; readonly panel: BuildRequest["panel"] },
 ): Promise<{ readonly page: string; readonly record: ReportRecord }> {
   const executed = { ...(await run(notebook)), name: notebook.name, madeFrom: origin(notebook) };
   const { reportPage } = await import("./reportpage.js");
@@ -110,7 +117,10 @@ export async function renderReport(
   const failing = record.checks.filter(({ holds }) => !holds);
   if (failing.length > 0) throw new ReportError(notebook.path, failing.map(failureText).join("\n"));
   sharedChecks([{ report: record.name, results: record.checks }]);
-  return { page: reportPage(executed, form), record };
+  const { inlinePlotly, panel } = form;
+  const model = liveModelOf(executed);
+  const inlinePanel = inlinePlotly === undefined || model === undefined ? undefined : await panel(model);
+  return { page: reportPage(executed, { inlinePlotly, inlinePanel }), record };
 }
 
 /** A remembered run where there is a memory, otherwise a new one. */
@@ -137,9 +147,8 @@ async function buildOne(
   notebook: NotebookFile,
   request: BuildRequest,
   inlinePlotly: string | undefined,
-  inlinePanel: string | undefined,
 ): Promise<boolean> {
-  const { files, memory, notebooks, outputFolder } = request;
+  const { files, memory, notebooks, outputFolder, panel } = request;
   if (takenNames.includes(notebook.name.toLowerCase())) {
     throw new ReportError(
       notebook.path,
@@ -150,11 +159,14 @@ async function buildOne(
   if (twin !== undefined)
     throw new ReportError(origin(notebook), `${origin(twin)} makes a page of the same name; rename one of them.`);
   const { executed, digest, remember } = await runOrRecall(notebook, request);
+  const model = liveModelOf(executed);
+  if (model !== undefined && inlinePlotly === undefined)
+    await files.replace(join(outputFolder, panelAsset(model)), await panel(model));
   const paths = [join(outputFolder, `${notebook.name}.html`), recordPath(outputFolder, notebook.name)] as const;
   const from = digestOf([memory?.library.whole, digest, inlinePlotly !== undefined].join(" "));
   const stamped = { files, outputFolder, name: notebook.name, from, paths };
   if (memory !== undefined && (await standsAsStamped(stamped))) return false;
-  const { page, record } = await renderReport(notebook, async () => executed, { inlinePlotly, inlinePanel });
+  const { page, record } = await renderReport(notebook, async () => executed, { inlinePlotly, panel });
   await files.replace(paths[0], page);
   await files.replace(paths[1], recordText(record));
   await remember?.();
@@ -233,12 +245,10 @@ export async function buildReports(request: BuildRequest): Promise<BuildOutcome>
   const { notebooks, names, outputFolder, files, log, now } = request;
   const chosen = names === undefined ? notebooks : notebooks.filter(({ name }) => names.includes(name));
   const plotly = await request.plotly();
-  const panel = await request.panel();
-  const [inlinePlotly, inlinePanel] = request.singleFile === true ? [plotly, panel] : [];
+  const inlinePlotly = request.singleFile === true ? plotly : undefined;
   if (inlinePlotly === undefined) {
     await files.replace(join(outputFolder, assetNames.plotly), plotly);
     await files.replace(join(outputFolder, assetNames.script), pageScript);
-    await files.replace(join(outputFolder, assetNames.panel), panel);
     await files.replace(join(outputFolder, assetNames.style), styleSheet);
   }
   const failures: BuildFailure[] = [];
@@ -246,7 +256,7 @@ export async function buildReports(request: BuildRequest): Promise<BuildOutcome>
     const start = now();
     try {
       request.signal?.throwIfAborted();
-      const done = await buildOne(notebook, request, inlinePlotly, inlinePanel);
+      const done = await buildOne(notebook, request, inlinePlotly);
       const took = ((now() - start) / 1000).toFixed(1);
       log(done ? `${notebook.name}: built in ${took} s` : `${notebook.name}: fresh`);
       return { name: notebook.name };

@@ -7,9 +7,13 @@ import { styleSheet } from "./stylesheet.js";
 export const assetNames = {
   style: "assets/page.css",
   script: "assets/page.js",
-  panel: "assets/panel.js",
   plotly: "assets/plotly.min.js",
 } as const;
+
+/** File beside the pages that computes a model in the browser. */
+export function panelAsset(model: string): string {
+  return `assets/live-${model}.js`;
+}
 
 /** One page: everything between its frame. */
 interface PageParts {
@@ -22,9 +26,9 @@ interface PageParts {
   readonly charts: boolean;
   /** Source of plotly, to carry everything in one file; left out, the page refers to the files beside it. */
   readonly inlinePlotly?: string | undefined;
-  /** Whether the page computes in the browser. */
-  readonly live?: boolean | undefined;
-  /** Source of what computes, to carry everything in one file. */
+  /** Model that the page computes in the browser. */
+  readonly liveModel?: string | undefined;
+  /** Source of what computes it, to carry everything in one file. */
   readonly inlinePanel?: string | undefined;
   /** Whether style and script stand in the page itself. */
   readonly inline: boolean;
@@ -62,12 +66,12 @@ export function documentHtml({
   charts,
   inline,
   inlinePlotly,
-  live = false,
+  liveModel,
   inlinePanel,
 }: PageParts): string {
   const scripts = [
     ...(charts ? [pageScript, inlinePlotly ?? ""] : []),
-    ...(live && inlinePanel !== undefined ? [inlinePanel] : []),
+    ...(liveModel !== undefined && inlinePanel !== undefined ? [inlinePanel] : []),
   ].map(scriptForPage);
   const head = inline
     ? html`<style>${new Markup(styleSheet)}</style>`
@@ -76,7 +80,7 @@ export function documentHtml({
         html`
 <script src="${assetNames.script}" defer></script>
 <script src="${assetNames.plotly}" defer></script>`
-      }${live && html`\n<script src="${assetNames.panel}" defer></script>`}`;
+      }${liveModel !== undefined && html`\n<script src="${panelAsset(liveModel)}" defer></script>`}`;
   return html`<!doctype html>
 <html lang="en">
 <head>

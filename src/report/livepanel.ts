@@ -2,7 +2,7 @@ import type { Control, SettingValue } from "../notebook/control.js";
 import { chosenUnits, firstUnits, type Measure, printed, type Units } from "../notebook/measure.js";
 import type { LivePanel, LiveResult } from "../notebook/output.js";
 import { type Content, html, type Markup } from "./html.js";
-import { liveFigure } from "./livefigure.js";
+import { builtFigure } from "./livefigure.js";
 import { shownResults } from "./table.js";
 
 /** Most letters of all options together that stand side by side as radio buttons. */
@@ -93,7 +93,7 @@ ${unitSwitches(new Set(measures))}</div>
 <div class="numbers-now">
 ${liveResults(results)}</div>
 <figure class="own">
-${liveFigure(figure)}</figure>
+${builtFigure(figure)}</figure>
 </div>
 `;
 }

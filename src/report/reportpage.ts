@@ -206,7 +206,7 @@ ${reportFoot(place)}`;
     charts: picture !== undefined,
     inline: single,
     inlinePlotly: form.inlinePlotly,
-    live: panel !== undefined,
+    liveModel: outline.panel?.model,
     inlinePanel: form.inlinePanel,
   });
 }

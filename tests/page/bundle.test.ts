@@ -1,16 +1,24 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
+import { liveModels } from "../../src/live/models.js";
 import { bibliography } from "../../src/sources/bibliography.js";
 
-const bundle = readFileSync(fileURLToPath(new URL("../../dist/page/panel.js", import.meta.url)), "utf8");
+const folder = fileURLToPath(new URL("../../dist/page/bundles", import.meta.url));
+const names = liveModels.map(({ name }) => name);
 const most = 60_000;
 
-describe("the bundle for the browser", () => {
-  it("is small", () => {
+it("stands in the build for every model, and for no other", () => {
+  expect(readdirSync(folder).sort()).toEqual(names.map((name) => `${name}.js`).sort());
+});
+
+describe.each(names)("the bundle for the browser of %s", (name) => {
+  const bundle = readFileSync(`${folder}/${name}.js`, "utf8");
+
+  it("is small, with the drawing of figures in it", () => {
     expect(gzipSync(bundle, { level: 9 }).length).toBeLessThanOrEqual(most);
-    expect(bundle.length).toBeGreaterThan(most);
+    expect(bundle).toContain("axis-title");
   });
 
   it("is a plain script: no modules, no loader", () => {
@@ -25,8 +33,7 @@ describe("the bundle for the browser", () => {
   });
 
   it("knows no way to the network", () => {
-    expect(bundle).not.toMatch(
-      /\bfetch\(|XMLHttpRequest|WebSocket|EventSource|sendBeacon|importScripts|https?:\/\/(?!www\.w3\.org)/u,
-    );
+    const ways = /\bfetch\(|XMLHttpRequest|WebSocket|EventSource|sendBeacon|importScripts|https?:\/\/(?!www\.w3\.org)/u;
+    expect(bundle).not.toMatch(ways);
   });
 });

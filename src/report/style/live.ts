@@ -28,11 +28,16 @@ fieldset.choice > legend { float: left; width: 100%; }
 .controls .told { padding: 0; color: var(--rope); max-width: none; }
 .sentence { font-size: 1.1875rem; line-height: 1.4; font-weight: 600; margin: 0; }
 .numbers-now .results { margin: 0; }
+.live .slim { display: none; }
 .live figure { margin: 0; max-width: none; min-width: 0; }
 @media (min-width: 60rem) {
   .live:not(:has(.controls[hidden])) { grid-template-columns: 18rem minmax(0, 1fr); grid-template-rows: auto auto 1fr; }
   .live .controls { grid-column: 1; grid-row: 1 / span 3; }
   .live > :not(.controls) { grid-column: -2 / -1; }
+}
+@media (max-width: 39.99rem) {
+  .live .broad { display: none; }
+  .live .slim { display: block; }
 }
 @media screen and (max-width: 59.99rem) {
   .live:not(:has(.controls[hidden])) .sentence { position: sticky; top: 0; z-index: 1; background: var(--paper); padding: 0.5rem 0; border-bottom: 1px solid var(--grid); font-size: 1.0625rem; }
