@@ -7,7 +7,7 @@ import { type Band, bandOf } from "../sources/band.js";
 import { type Crews, crewDays, type DayColumns } from "./crew-days.js";
 import type { Interval } from "./day-schedule.js";
 import { type HoldValues, heldPerNewton, holdCauses } from "./grip-demand.js";
-import { dayByFactor, type SheetOption } from "./sheet-option.js";
+import { type DayTable, dayByFactor, dayTable, type SheetOption } from "./sheet-option.js";
 
 /** A crew and a day. */
 export interface AllDay {
@@ -24,8 +24,8 @@ const nearness = 2 ** -22;
 
 /** Largest factor on all loads at which the hand never gives out; largestFactor when none that was tried is too much. */
 function factorFor(
-  { intervals, group = "hand" }: AllDay,
-  option: SheetOption,
+  table: DayTable,
+  { option, group }: { readonly option: SheetOption; readonly group: MuscleGroup },
   values: Readonly<Record<string, number>>,
 ): number {
   const set = fatigueSets[group];
@@ -35,7 +35,7 @@ function factorFor(
     recoveryRate: Float64Array.of(set.recoveryRate.value * values.recovery!),
     restFactor: Float64Array.of(values.rest!),
   };
-  const dayAt = dayByFactor({ intervals, option, values });
+  const dayAt = dayByFactor(table, option, values);
   const holds = (factor: number) =>
     crewDays({ day: dayAt(factor), crews, group }).givesOut[0] === Number.POSITIVE_INFINITY;
   const guess = Math.min(largestFactor, proportionalFactor(dayAt, crews));
@@ -117,7 +117,8 @@ export function allDayFactor({
     const { value } = inputs[name] ?? refuseName(name, Object.keys(inputs));
     inputs[name] = { value, low: value, high: value };
   }
-  return bandOf(inputs, (values) => factorFor(day, option, values));
+  const table = dayTable(day.intervals);
+  return bandOf(inputs, (values) => factorFor(table, { option, group: day.group ?? "hand" }, values));
 }
 
 function refuseName(name: string, names: readonly string[]): never {

@@ -48,7 +48,7 @@ function forcesOf(purchase: Purchase, load: number, samples: number) {
 const mostParts = 12;
 const allParts = evenly(1, mostParts, mostParts);
 const samples = 2000;
-const curveSamples = 256;
+const curveSamples = 128;
 
 /** A purchase of some parts whose sheaves each keep a share. */
 export const purchasesAndLostForce = liveModel({
