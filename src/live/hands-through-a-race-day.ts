@@ -179,10 +179,10 @@ export const handsThroughARaceDay = liveModel({
           "Grip that is left, as a share of the rested maximum. Quiet lines: somebody who tires half again as fast, and half as fast. Short lines: what a gust on a run asks. Where left falls below asked, the hand gives out.",
         altText: `Grip left against time. Gusts ask for ${say("share", asked.value, 2)}. ${ending}`,
         x: { title: "Time on the water", measure: "hours", minimum: 0 },
-        y: { title: "Grip", measure: "share", minimum: 0, maximum: 100 },
+        y: { title: "Grip left", measure: "share", minimum: 0, maximum: 100 },
         panels: [{ title: "", series }],
       },
-      sentence: `${ending} All day it holds ${sayFound(most)}, on the sheet: ${say("wind", windBand.value, 2)}.${wear.outcome === "holds" ? "" : " This tread wears out this cover."}`,
+      sentence: `${ending} All day it holds ${sayFound(most)}, on the sheet, the load of ${say("wind", windBand.value, 2)}.${wear.outcome === "holds" ? "" : " This tread wears out this cover."}`,
     };
   },
 });

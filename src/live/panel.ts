@@ -17,7 +17,7 @@ export interface PanelOptions {
  * A live panel: the model at the page's own case, with its controls.
  *
  * @param name  name of a model
- * @param agree  the page's own numbers, by the label of a result
+ * @param agree  the page's own numbers, by the label of a result [first unit of its measure]
  * @returns the panel
  * @throws ValueError for an unknown model or label, and where a printed number of the panel is not the page's own
  * Example: livePanel("what-the-hand-feels").settings.wind → 12

@@ -87,7 +87,11 @@ export const whatTheHandFeels = liveModel({
       ({ label, measure: "force", value: middle[name], low: bands[name].low, high: bands[name].high }) as const;
     const hold = found("Hold", "easing");
     const own = bandSeries({ name: "your sheet", loads, ...uncertain, options: { samples: curveSamples } });
-    const plain: Series = { name: "plain block", x: loads, easing: sweepLoads(sheet("plain", cover, 1), loads).easing };
+    const plain: Series = {
+      name: "hold, plain block",
+      x: loads,
+      easing: sweepLoads(sheet("plain", cover, 1), loads).easing,
+    };
     const series: Series[] = [
       ...(block === "plain" && parts === 1 ? [] : [plain]),
       { ...own, ...sweepLoads(line, loads), highlight: true },

@@ -81,6 +81,7 @@ export function livePanelBlock({ model, controls, settings, results, figure, sen
     ...Object.values(controls).flatMap((control) => (control.kind === "range" ? [control.measure] : [])),
   ];
   return html`<div class="live" data-live-model="${model}">
+<div class="setting">
 <p class="sentence" aria-live="polite">${sentence}</p>
 <noscript><p class="note">This is the page's own case. To change it, allow scripts: the controls need them.</p></noscript>
 <form class="controls" aria-label="Your setting" hidden>
@@ -90,6 +91,7 @@ ${unitSwitches(new Set(measures))}</div>
 <label class="link" hidden>The link <input type="text" readonly></label></div>
 <p class="told" role="status"></p>
 </form>
+</div>
 <div class="numbers-now">
 ${liveResults(results)}</div>
 <figure class="own">

@@ -3,6 +3,7 @@ import type { LiveModel } from "../../src/live/model.js";
 import { liveModels } from "../../src/live/models.js";
 import { livePanel } from "../../src/live/panel.js";
 import type { AnySettings, SettingValue } from "../../src/notebook/control.js";
+import { liveHtml } from "../../src/notebook/html.js";
 import type { Units } from "../../src/notebook/measure.js";
 import { checkShown } from "../../src/notebook/shape.js";
 import { ValueError } from "../../src/quantity/errors.js";
@@ -209,6 +210,14 @@ describe("a panel for a notebook", () => {
     expect(() => livePanel("what-the-hand-feels", { agree: { Hold: { ...band, high: 2 * band.high } } })).toThrow(
       "as the panel has it",
     );
+  });
+
+  it("is shown in a live notebook with its numbers and its figure", () => {
+    const panel = livePanel("around-a-ring");
+    const shown = liveHtml(() => "")(panel);
+    for (const { label, text } of panel.results) expect(shown).toContain(`<td>${label}</td><td>${text}</td>`);
+    expect(shown).toContain(panel.figure.title);
+    expect(shown).toContain(panel.sentence);
   });
 
   it("refuses unknown models and results, with the nearest word", () => {

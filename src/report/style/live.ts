@@ -1,6 +1,7 @@
 /** The panel in which a reader tries a boat of their own: controls beside what they do. */
 export const liveStyle = `
 .live { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1.6rem 3rem; }
+.setting { display: contents; }
 .live .controls[hidden] { display: none; }
 .controls { font: 0.9375rem/1.4 var(--sans); max-width: 36rem; }
 .controls > * { padding: 0.7rem 0; margin: 0; border: 0; border-bottom: 1px solid var(--grid); min-width: 0; }
@@ -33,13 +34,14 @@ fieldset.choice > legend { float: left; width: 100%; }
 @media (min-width: 60rem) {
   .live:not(:has(.controls[hidden])) { grid-template-columns: 18rem minmax(0, 1fr); grid-template-rows: auto auto 1fr; }
   .live .controls { grid-column: 1; grid-row: 1 / span 3; }
-  .live > :not(.controls) { grid-column: -2 / -1; }
+  .live > :not(.setting), .setting > :not(.controls) { grid-column: -2 / -1; }
 }
 @media (max-width: 39.99rem) {
   .live .broad { display: none; }
   .live .slim { display: block; }
 }
 @media screen and (max-width: 59.99rem) {
+  .setting { display: grid; gap: 1.2rem; }
   .live:not(:has(.controls[hidden])) .sentence { position: sticky; top: 0; z-index: 1; background: var(--paper); padding: 0.5rem 0; border-bottom: 1px solid var(--grid); font-size: 1.0625rem; }
 }
 `;
