@@ -82,10 +82,8 @@ export function endLabels({
     x,
     y: below ? y : (heights[index] ?? y),
     text: (wrapped[index] ?? []).map(escapeLabel).join("<br>"),
-    showarrow: false,
     ...(below ? { xanchor: "center", yanchor: "top", yshift: -6 } : { xanchor: "left", yanchor: "middle", xshift: 8 }),
-    align: "left",
-    font: { color: colour, size: textSize },
+    font: { color: colour },
   }));
 }
 
@@ -158,11 +156,10 @@ export function limitRules({ panel, palette, axes, ranges, width, height }: Pane
         x: { left: 0, center: 0.5, right: 1 }[place.side],
         y,
         text: escapeLabel(text),
-        showarrow: false,
         xanchor: place.side,
         yanchor: place.above ? "bottom" : "top",
         xshift: { left: 4, center: 0, right: -4 }[place.side],
-        font: { color: palette.brick, size: textSize },
+        font: { color: palette.brick },
         ...(place.crowded ? { bgcolor: palette.paper } : {}),
       };
     }),

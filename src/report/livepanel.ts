@@ -80,7 +80,7 @@ export function livePanelBlock({ model, controls, settings, results, figure, sen
     ...results.map(({ measure }) => measure),
     ...Object.values(controls).flatMap((control) => (control.kind === "range" ? [control.measure] : [])),
   ];
-  return html`<div class="live" data-live-model="${model}">
+  return html`<div class="trial" data-live-model="${model}">
 <div class="setting">
 <p class="sentence" aria-live="polite">${sentence}</p>
 <noscript><p class="note">This is the page's own case. To change it, allow scripts: the controls need them.</p></noscript>

@@ -13,8 +13,9 @@ export function tableBox({
   readonly rows: readonly (readonly Content[])[];
 }): Markup {
   const numeric = columns.map((_, column) => rows.length > 0 && rows.every((row) => isNumeric(row[column])));
-  const kind = (column: number) => (numeric[column] ? html` class="number"` : undefined);
-  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table>
+  const allNumbers = !numeric.includes(false);
+  const kind = (column: number) => (numeric[column] && !allNumbers ? html` class="number"` : undefined);
+  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table${allNumbers && html` class="all-numbers"`}>
 <caption>${caption}</caption>
 <thead><tr>${columns.map((title, column) => html`<th scope="col"${kind(column)}>${title}</th>`)}</tr></thead>
 <tbody>

@@ -62,7 +62,7 @@ async function measure(browser, address) {
   await session.send("Emulation.setCPUThrottlingRate", { rate: slower });
   await page.goto(address);
   const times = await page.evaluate(async (count) => {
-    const slider = document.querySelector(".live input[type=range]");
+    const slider = document.querySelector(".trial input[type=range]");
     const [least, most, step] = [slider.min, slider.max, slider.step].map(Number);
     const steps = Math.round((most - least) / step);
     const pictured = () => new Promise((resolve) => requestAnimationFrame(resolve));
@@ -75,7 +75,7 @@ async function measure(browser, address) {
       // The panel asked for the next picture first; it has computed and drawn when this one is called. The layout is asked for.
       const drawnAt = await new Promise((resolve) => {
         requestAnimationFrame((began) => {
-          void document.querySelector(".live figure").getBoundingClientRect();
+          void document.querySelector(".trial figure").getBoundingClientRect();
           resolve({ began, ended: performance.now() });
         });
       });

@@ -27,10 +27,10 @@ async function said(page: Page) {
   const texts = (selector: string) =>
     page.locator(selector).evaluateAll((all) => all.map(({ textContent }) => textContent ?? ""));
   return {
-    results: await texts(".live .results dd"),
-    sentence: (await texts(".live .sentence"))[0],
-    title: (await texts(".live figcaption"))[0],
-    figure: await page.locator(".live figure svg").first().innerHTML(),
+    results: await texts(".trial .results dd"),
+    sentence: (await texts(".trial .sentence"))[0],
+    title: (await texts(".trial figcaption"))[0],
+    figure: await page.locator(".trial figure svg").first().innerHTML(),
   };
 }
 
@@ -195,16 +195,16 @@ describe.skipIf(chromiumPath === undefined)(
       const shown = await said(page);
       expect(shown.sentence).toBe(livePanel("what-the-hand-feels").sentence);
       expect(shown.results).toHaveLength(livePanel("what-the-hand-feels").results.length);
-      expect(await page.locator(".live form").isVisible()).toBe(false);
-      expect(await page.locator(".live noscript").isVisible()).toBe(true);
+      expect(await page.locator(".trial form").isVisible()).toBe(false);
+      expect(await page.locator(".trial noscript").isVisible()).toBe(true);
       await close();
     });
 
     it("prints the numbers and the figure without the controls", async () => {
       const { page, close } = await open(browser, at("folder", "what-the-hand-feels"));
       await page.emulateMedia({ media: "print" });
-      expect(await page.locator(".live form").isVisible()).toBe(false);
-      expect(await page.locator(".live .sentence").isVisible()).toBe(true);
+      expect(await page.locator(".trial form").isVisible()).toBe(false);
+      expect(await page.locator(".trial .sentence").isVisible()).toBe(true);
       await close();
     });
 
@@ -213,7 +213,7 @@ describe.skipIf(chromiumPath === undefined)(
         const { page, close } = await open(browser, at("folder", name), { viewport: { width, height: 740 } });
         expect(await pageWidth(page)).toBeLessThanOrEqual(width);
         const bare = await page
-          .locator(".live form :is(input, select):not([readonly])")
+          .locator(".trial form :is(input, select):not([readonly])")
           .evaluateAll((all) => all.filter((one) => !(one as HTMLInputElement).labels?.length).length);
         expect(bare).toBe(0);
         await close();
@@ -232,7 +232,7 @@ describe.skipIf(chromiumPath === undefined)(
         const faults = await page.evaluate(async () => {
           const run = (window as unknown as { axe: { run(place: string): Promise<{ violations: { id: string }[] }> } })
             .axe;
-          return (await run.run(".live")).violations.map(({ id }) => id);
+          return (await run.run(".trial")).violations.map(({ id }) => id);
         });
         expect(faults).toEqual([]);
         await close();

@@ -5,7 +5,7 @@ import { axisTicks, type Form, type Tick } from "../../notebook/ticks.js";
 import { tickGap, tickLength } from "./axes.js";
 import { labelGap, labelLines } from "./endlabels.js";
 import { type Plot, plotOf } from "./plot.js";
-import { textWidth, widestLine, wrapText } from "./textwidth.js";
+import { strongWidth, textWidth, widestLine, wrapText } from "./textwidth.js";
 
 type Styles = ReadonlyMap<string, SeriesStyle>;
 
@@ -46,11 +46,14 @@ const wideFrom = 560;
 const leastPanel = 245;
 const columnGap = 24;
 const rowGap = 18;
+/** On a phone more panels than this are lower [px], so that two of them can be seen at once. */
+const manyPanels = 3;
+const lowPlot = 165;
 
-const forms: Readonly<Record<Form, { size: number; plotHeight: number; label: number; share: number }>> = {
-  narrow: { size: 12, plotHeight: 215, label: 84, share: 0.3 },
-  single: { size: 13, plotHeight: 330, label: 170, share: 0.3 },
-  several: { size: 13, plotHeight: 220, label: 105, share: 0.34 },
+const forms: Readonly<Record<Form, { size: number; plotHeight: number; leastPlot: number; label: number }>> = {
+  narrow: { size: 12, plotHeight: 215, leastPlot: 196, label: 84 },
+  single: { size: 13, plotHeight: 330, leastPlot: 300, label: 170 },
+  several: { size: 13, plotHeight: 220, leastPlot: 165, label: 105 },
 };
 
 function acrossOf(count: number, width: number): number {
@@ -60,19 +63,19 @@ function acrossOf(count: number, width: number): number {
   return Math.ceil(count / Math.ceil(count / most));
 }
 
-/** Room for names beside the plots [px], or nothing where they do not fit there. */
+/** Room for names beside the plots [px], or nothing where too little would be left for a plot. */
 function gutterOf(
   figure: Figure,
   styles: Styles,
   form: Form,
-  cellWidth: number,
+  room: { readonly width: number; readonly height: number },
   lineHeight: number,
 ): number | undefined {
-  const { size, plotHeight, label, share } = forms[form];
+  const { size, leastPlot, label } = forms[form];
   const lines = figure.panels.map((panel) => labelLines(panel, styles, size, label));
-  const fits = lines.every((all) => all.reduce((sum, one) => sum + one.lines.length * lineHeight, 0) <= plotHeight);
+  const fits = lines.every((all) => all.reduce((sum, one) => sum + one.lines.length * lineHeight, 0) <= room.height);
   const gutter = labelGap + Math.max(0, ...lines.flat().map(({ width }) => width));
-  return fits && gutter <= share * cellWidth ? gutter : undefined;
+  return fits && room.width - gutter >= leastPlot ? gutter : undefined;
 }
 
 /** Arranges the panels of a figure on a width [px]. */
@@ -80,24 +83,20 @@ export function arrange(figure: Figure, styles: Styles, width: number): Arrangem
   const count = figure.panels.length;
   const across = acrossOf(count, width);
   const form: Form = width < wideFrom ? "narrow" : across === 1 ? "single" : "several";
-  const { size, plotHeight, label } = forms[form];
+  const { size, label } = forms[form];
+  const plotHeight = form === "narrow" && count > manyPanels ? lowPlot : forms[form].plotHeight;
   const lineHeight = Math.round(size * 1.3);
   const ranges = figureRanges(figure);
   const ticks = { x: axisTicks(ranges.x, "x", form), y: axisTicks(ranges.y, "y", form) };
   const cellWidth = (width - (across - 1) * columnGap) / across;
-  const gutter = gutterOf(figure, styles, form, cellWidth, lineHeight);
   const lastTick = ticks.x.at(-1);
   const overhang = Math.max(8, textWidth(lastTick?.label ?? "", size) / 2 + 1);
-  const leftRoom = Math.ceil(
-    widestLine(
-      ticks.y.map(({ label: text }) => text),
-      size,
-    ) +
-      tickGap +
-      1,
-  );
-  const plotWidth = cellWidth - leftRoom - Math.max(gutter ?? 0, overhang);
-  const words = wordsOf(figure, cellWidth, size, leftRoom);
+  const sideNumbers = ticks.y.map(({ label: text }) => text);
+  const leftRoom = Math.ceil(widestLine(sideNumbers, size) + tickGap + 1);
+  const gutter = gutterOf(figure, styles, form, { width: cellWidth - leftRoom, height: plotHeight }, lineHeight);
+  const rightRoom = Math.max(gutter ?? 0, overhang);
+  const plotWidth = cellWidth - leftRoom - rightRoom;
+  const words = wordsOf(figure, cellWidth, size, leftRoom, rightRoom);
   const several = figure.panels.length > 1;
   const topRoom = figure.top === undefined ? 0 : lineHeight + tickLength;
   const sideRow = Math.max(words.side.length, words.sharedRow ? words.top.length : 0) * lineHeight;
@@ -108,7 +107,7 @@ export function arrange(figure: Figure, styles: Styles, width: number): Arrangem
   let top = 0;
   for (let row = 0; row * across < count; row += 1) {
     const panels = figure.panels.slice(row * across, (row + 1) * across);
-    const titles = panels.map(({ title }) => (several ? wrapText(title, size * 1.12, cellWidth) : []));
+    const titles = panels.map(({ title }) => (several ? wrapText(title, size * 1.1 * strongWidth, cellWidth) : []));
     const titleRow = Math.max(0, ...titles.map(({ length }) => length)) * (lineHeight + 1);
     const plotTop = top + titleRow + sideRow + topRow + topRoom + lineHeight * 0.55;
     const bottom = plotTop + plotHeight + tickLength + lineHeight;
@@ -145,10 +144,10 @@ export function arrange(figure: Figure, styles: Styles, width: number): Arrangem
 }
 
 /** Titles of the axes in lines; those of the side and the top share a row where both fit. */
-function wordsOf(figure: Figure, cellWidth: number, size: number, leftRoom: number) {
+function wordsOf(figure: Figure, cellWidth: number, size: number, leftRoom: number, rightRoom: number) {
   const side = wrapText(figure.y.title, size, cellWidth);
   const top = figure.top === undefined ? [] : wrapText(figure.top.title, size, cellWidth - leftRoom);
   const lower = wrapText(figure.x.title, size, cellWidth - leftRoom);
-  const together = widestLine(side, size) + widestLine(top, size) + 2 * size;
+  const together = widestLine(side, size) + widestLine(top, size) + rightRoom + 2 * size;
   return { side, top, lower, sharedRow: together <= cellWidth };
 }

@@ -6,7 +6,7 @@ import { textWidth } from "./textwidth.js";
 
 /** Length of a tick, and from its end to the number [px]. */
 export const tickLength = 4;
-export const tickGap = 4;
+export const tickGap = 7;
 
 interface AxesLook {
   readonly plot: Plot;
@@ -56,9 +56,9 @@ function topAxis({ plot, top, size, lineHeight }: Pick<AxesLook, "plot" | "size"
   const ticks = shown.map(({ at }) => `M${tenths(plot.left + plot.x(at))} ${tenths(plot.top)}v${-tickLength}`);
   return [
     element("path", {
-      class: "axis top",
+      class: "axis upper",
       d: `M${tenths(plot.left)} ${tenths(plot.top)}h${tenths(plot.width)}${ticks.join("")}`,
     }),
-    element("g", { class: "ticks top", "text-anchor": "middle" }, labels.join("")),
+    element("g", { class: "ticks upper", "text-anchor": "middle" }, labels.join("")),
   ].join("\n");
 }

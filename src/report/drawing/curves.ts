@@ -1,7 +1,8 @@
 import type { Series } from "../../notebook/output.js";
-import type { SeriesStyle } from "../../notebook/styles.js";
-import { element, tenths } from "./element.js";
-import { areaPath, curvePath, markPath } from "./paths.js";
+
+import { element } from "./element.js";
+import { type DrawnStyle, marksAt } from "./marks.js";
+import { areaPath, curvePath } from "./paths.js";
 import { type Plot, within } from "./plot.js";
 
 type Values = readonly (number | null)[];
@@ -19,29 +20,13 @@ const dashes: Readonly<Record<string, string>> = {
 const marksOnCurve = 6;
 
 /** How a curve of a series is stroked. */
-export function strokeOf(style: SeriesStyle, curve: "hauling" | "easing" | "line") {
+export function strokeOf(style: DrawnStyle, curve: "hauling" | "easing" | "line") {
   const dash = curve === "hauling" ? "solid" : curve === "easing" ? "dash" : style.dash;
-  return {
-    fill: "none",
-    stroke: style.colour,
-    "stroke-width": style.width,
-    "stroke-dasharray": dashes[dash],
-    "stroke-linejoin": "round",
-  };
-}
-
-/** A mark of a series in its style, at a place. */
-export function mark(style: SeriesStyle, x: number, y: number): string {
-  const place = `translate(${tenths(x)} ${tenths(y)})`;
-  const open = style.symbol.endsWith("-open");
-  const look = style.accent
-    ? { fill: style.colour, stroke: "var(--paper)" }
-    : { fill: open ? "var(--paper)" : "none", stroke: style.colour };
-  return element("path", { d: markPath(style.symbol), transform: place, "stroke-width": 1.3, ...look });
+  return { stroke: style.colour, "stroke-width": style.width, "stroke-dasharray": dashes[dash] };
 }
 
 /** Tints of a series: its dead band and its 90 % bands. They lie under the curves of all series. */
-export function tints(plot: Plot, series: Series, style: SeriesStyle): string {
+export function tints(plot: Plot, series: Series, style: DrawnStyle): string {
   const { x, hauling, easing, bands = {} } = series;
   const opacity = style.accent ? undefined : 0.5;
   const tint = (d: string, colour: string) =>
@@ -55,7 +40,7 @@ export function tints(plot: Plot, series: Series, style: SeriesStyle): string {
 const kinds = ["hauling", "easing", "line"] as const;
 
 /** Curves of a series. */
-export function curves(plot: Plot, series: Series, style: SeriesStyle): string {
+export function curves(plot: Plot, series: Series, style: DrawnStyle): string {
   return kinds
     .map((kind) => {
       const values = series[kind];
@@ -67,39 +52,34 @@ export function curves(plot: Plot, series: Series, style: SeriesStyle): string {
 }
 
 /** Points of a series that are in view, and the marks that tell quiet curves apart. */
-export function marks(plot: Plot, series: Series, style: SeriesStyle): string {
+export function marks(plot: Plot, series: Series, style: DrawnStyle): string {
   const { name, x, points } = series;
   const parts = kinds.flatMap((kind) => {
     const values = series[kind];
     if (values === undefined || style.accent) return [];
-    return few(inView(plot, x, values)).map((index) => markAt(plot, style, x, values, index));
+    return [marksAt(style, few(inView(plot, x, values)))];
   });
   if (points !== undefined) {
-    const all = inView(plot, x, points).map((index) => markAt(plot, style, x, points, index));
     const alone = kinds.every((kind) => series[kind] === undefined);
-    parts.push(element("g", { "data-curve": alone ? name : `${name}, points` }, all.join("")));
+    parts.push(marksAt(style, inView(plot, x, points), alone ? name : `${name}, points`));
   }
   return parts.join("");
 }
 
-function markAt(plot: Plot, style: SeriesStyle, x: readonly number[], values: Values, index: number): string {
-  const [at, value] = [x[index], values[index] ?? null];
-  if (at === undefined || value === null) return "";
-  return mark(style, plot.x(at), plot.y(value));
-}
-
-function inView({ ranges }: Plot, x: readonly number[], values: Values): number[] {
-  return x.flatMap((at, index) => {
+/** Places of the values that are in view. */
+function inView(plot: Plot, x: readonly number[], values: Values): [number, number][] {
+  return x.flatMap((at, index): [number, number][] => {
     const value = values[index] ?? null;
-    return value !== null && within(at, ranges.x) && within(value, ranges.y) ? [index] : [];
+    const seen = value !== null && within(at, plot.ranges.x) && within(value, plot.ranges.y);
+    return seen ? [[plot.x(at), plot.y(value)]] : [];
   });
 }
 
 /** A few of many, evenly spread, the first and the last among them. */
-function few(shown: readonly number[]): number[] {
-  const count = Math.min(marksOnCurve, shown.length);
+function few<One>(many: readonly One[]): One[] {
+  const count = Math.min(marksOnCurve, many.length);
   return Array.from({ length: count }, (_, index) => {
-    const place = count === 1 ? 0 : Math.round((index * (shown.length - 1)) / (count - 1));
-    return shown[place] ?? 0;
-  });
+    const place = count === 1 ? 0 : Math.round((index * (many.length - 1)) / (count - 1));
+    return many.slice(place, place + 1);
+  }).flat();
 }

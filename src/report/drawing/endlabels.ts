@@ -11,8 +11,9 @@ import { strongWidth, widestLine, wrapText } from "./textwidth.js";
 export const labelGap = 12;
 /** A curve that ends nearer to the right edge than this share of the plot is named beside the plot. */
 const edgeShare = 0.06;
-/** Few enough places of curves behind a label in the plot. */
+/** Few enough places of curves behind a label in the plot, and too many for one that could stand beside it. */
 const quiet = 3;
+const crowded = 8;
 const air = 6;
 
 interface Label {
@@ -59,7 +60,7 @@ export function endLabels(look: EndLabels): string {
   const inside: string[] = [];
   for (const label of labelsOf(look)) {
     const [x = plot.width] = label.ends[0] ?? [];
-    const place = x > plot.width * (1 - edgeShare) ? undefined : placeInside(label, plot, taken);
+    const place = x > plot.width * (1 - edgeShare) ? undefined : placeInside(label, plot, taken, x > plot.width / 2);
     if (place === undefined) beside.push(label);
     else {
       taken.labels.push(place);
@@ -121,10 +122,10 @@ function endsOf({ x }: Series, { curve, values }: CurveName, plot: Plot): [numbe
   return curve === "points" ? seen.reverse() : seen.slice(-1);
 }
 
-/** The quietest place around the ends of a curve: right of it, above, below, left. */
-function placeInside({ ends, size }: Label, plot: Plot, taken: Taken): Box | undefined {
+/** The quietest place around the ends of a curve: right of it, above, below, left; none if it is not quiet enough. */
+function placeInside({ ends, size }: Label, plot: Plot, taken: Taken, nearEdge: boolean): Box | undefined {
   let best: Box | undefined;
-  let least = blocked;
+  let least = nearEdge ? crowded : blocked;
   for (const [x, y] of ends) {
     const places: Box[] = [
       { left: x + air + 2, top: y - size.height / 2, ...size },

@@ -5,6 +5,7 @@ import { seriesStyles } from "../../notebook/styles.js";
 import { arrange } from "./arrangement.js";
 import { element } from "./element.js";
 import { key } from "./key.js";
+import { markDefinitions } from "./marks.js";
 import { panelGroup } from "./panel.js";
 
 /** Colours by role as the style sheet of the page holds them: in light, dark and on paper. */
@@ -42,7 +43,9 @@ export interface Drawing {
  * Example: figureSvg(figure, { width: 800, id: "hand-force" }).startsWith("<svg ") → true
  */
 export function figureSvg(figure: Figure, { width, id }: Drawing): string {
-  const styles = seriesStyles(figure, roles);
+  const styles = new Map(
+    [...seriesStyles(figure, roles)].map(([name, style], index) => [name, { ...style, mark: `${id}-mark-${index}` }]),
+  );
   const arrangement = arrange(figure, styles, width);
   const { cells, size, lineHeight, labels } = arrangement;
   const below = labels === undefined ? key({ figure, styles, width, size, lineHeight }) : undefined;
@@ -67,6 +70,7 @@ export function figureSvg(figure: Figure, { width, id }: Drawing): string {
     },
     [
       words,
+      markDefinitions(styles.values()),
       ...panels,
       below === undefined ? "" : element("g", { class: "key" }, below.at(arrangement.height + lineHeight / 2)),
     ].join("\n"),

@@ -1,8 +1,8 @@
 import { curveNames } from "../../notebook/curvenames.js";
 import type { Figure } from "../../notebook/output.js";
-import type { SeriesStyle } from "../../notebook/styles.js";
-import { mark, strokeOf } from "./curves.js";
+import { strokeOf } from "./curves.js";
 import { element, textBlock } from "./element.js";
+import { type DrawnStyle, marksAt } from "./marks.js";
 import { strongWidth, textWidth } from "./textwidth.js";
 
 const sample = 30;
@@ -11,13 +11,13 @@ const between = 20;
 
 interface Entry {
   readonly text: string;
-  readonly style: SeriesStyle;
+  readonly style: DrawnStyle;
   readonly curve: "hauling" | "easing" | "line" | "points";
 }
 
 interface KeyLook {
   readonly figure: Figure;
-  readonly styles: ReadonlyMap<string, SeriesStyle>;
+  readonly styles: ReadonlyMap<string, DrawnStyle>;
   readonly width: number;
   readonly size: number;
   readonly lineHeight: number;
@@ -59,7 +59,7 @@ function drawn({ text, style, curve }: Entry, x: number, middle: number, lineHei
     curve === "points"
       ? ""
       : element("path", { d: `M${Math.round(x)} ${Math.round(middle)}h${sample}`, ...strokeOf(style, curve) });
-  const marked = curve === "points" || !style.accent ? mark(style, x + sample / 2, middle) : "";
+  const marked = curve === "points" || !style.accent ? marksAt(style, [[x + sample / 2, middle]]) : "";
   const attributes = { class: style.accent ? "name strong" : "name", fill: style.colour };
   return line + marked + textBlock({ lines: [text], x: x + sample + gap, middle, lineHeight, attributes });
 }

@@ -1,11 +1,11 @@
 import type { Figure, Panel } from "../../notebook/output.js";
-import type { SeriesStyle } from "../../notebook/styles.js";
 import type { Arrangement, Cell } from "./arrangement.js";
 import { axes } from "./axes.js";
 import { curves, marks, tints } from "./curves.js";
 import { element, textBlock } from "./element.js";
 import { endLabels } from "./endlabels.js";
 import { limitBands, limitNames, limitRules } from "./limits.js";
+import type { DrawnStyle } from "./marks.js";
 import { takenRoom } from "./room.js";
 
 interface PanelLook {
@@ -13,7 +13,7 @@ interface PanelLook {
   readonly panel: Panel;
   readonly cell: Cell;
   readonly arrangement: Arrangement;
-  readonly styles: ReadonlyMap<string, SeriesStyle>;
+  readonly styles: ReadonlyMap<string, DrawnStyle>;
 }
 
 /** One panel: axes, tints, curves, limits and names. */
@@ -31,7 +31,11 @@ export function panelGroup({ figure, panel, cell, arrangement, styles }: PanelLo
     limitBands(plot, panel),
     ...ordered.map(({ series, style }) => tints(plot, series, style)),
     limitRules(plot, panel),
-    ...ordered.map(({ series, style }) => curves(plot, series, style)),
+    element(
+      "g",
+      { fill: "none", "stroke-linejoin": "round" },
+      ordered.map(({ series, style }) => curves(plot, series, style)).join(""),
+    ),
   ];
   const marksHere = ordered.map(({ series, style }) => marks(plot, series, style)).join("");
   const taken = takenRoom(plot, panel);
@@ -51,7 +55,7 @@ export function panelGroup({ figure, panel, cell, arrangement, styles }: PanelLo
 }
 
 function words(cell: Cell, lineHeight: number): string {
-  const { left, width, plot } = cell;
+  const { left, plot } = cell;
   const right = plot.left + plot.width;
   const block = (name: string, lines: readonly string[], x: number, middle: number, anchor?: string) =>
     lines.length === 0
@@ -60,7 +64,7 @@ function words(cell: Cell, lineHeight: number): string {
   return [
     block("panel-title", cell.title, left, cell.titleAt),
     block("axis-title", cell.sideTitle, left, cell.sideTitleAt),
-    block("axis-title top", cell.topTitle, cell.sideTitle.length > 0 ? left + width : right, cell.topTitleAt, "end"),
+    block("axis-title upper", cell.topTitle, right, cell.topTitleAt, "end"),
     block("axis-title", cell.lowerTitle, right, cell.lowerTitleAt, "end"),
   ].join("");
 }

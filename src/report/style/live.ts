@@ -1,8 +1,8 @@
 /** The panel in which a reader tries a boat of their own: controls beside what they do. */
 export const liveStyle = `
-.live { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1.6rem 3rem; }
+.trial { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1.6rem 3rem; }
 .setting { display: contents; }
-.live .controls[hidden] { display: none; }
+.trial .controls[hidden] { display: none; }
 .controls { font: 0.9375rem/1.4 var(--sans); max-width: 36rem; }
 .controls > * { padding: 0.7rem 0; margin: 0; border: 0; border-bottom: 1px solid var(--grid); min-width: 0; }
 .controls > :first-child { padding-top: 0; }
@@ -29,19 +29,19 @@ fieldset.choice > legend { float: left; width: 100%; }
 .controls .told { padding: 0; color: var(--rope); max-width: none; }
 .sentence { font-size: 1.1875rem; line-height: 1.4; font-weight: 600; margin: 0; }
 .numbers-now .results { margin: 0; }
-.live .slim { display: none; }
-.live figure { margin: 0; max-width: none; min-width: 0; }
+.trial .slim { display: none; }
+.trial figure { margin: 0; max-width: none; min-width: 0; }
 @media (min-width: 60rem) {
-  .live:not(:has(.controls[hidden])) { grid-template-columns: 18rem minmax(0, 1fr); grid-template-rows: auto auto 1fr; }
-  .live .controls { grid-column: 1; grid-row: 1 / span 3; }
-  .live > :not(.setting), .setting > :not(.controls) { grid-column: -2 / -1; }
+  .trial:not(:has(.controls[hidden])) { grid-template-columns: 18rem minmax(0, 1fr); grid-template-rows: auto auto 1fr; }
+  .trial .controls { grid-column: 1; grid-row: 1 / span 3; }
+  .trial > :not(.setting), .setting > :not(.controls) { grid-column: -2 / -1; }
 }
 @media (max-width: 39.99rem) {
-  .live .broad { display: none; }
-  .live .slim { display: block; }
+  .trial .broad { display: none; }
+  .trial .slim { display: block; }
 }
 @media screen and (max-width: 59.99rem) {
   .setting { display: grid; gap: 1.2rem; }
-  .live:not(:has(.controls[hidden])) .sentence { position: sticky; top: 0; z-index: 1; background: var(--paper); padding: 0.5rem 0; border-bottom: 1px solid var(--grid); font-size: 1.0625rem; }
+  .trial:not(:has(.controls[hidden])) .sentence { position: sticky; top: 0; z-index: 1; background: var(--paper); padding: 0.5rem 0; border-bottom: 1px solid var(--grid); font-size: 1.0625rem; }
 }
 `;
