@@ -200,6 +200,36 @@ describe("a race day", () => {
   });
 });
 
+describe("how thin", () => {
+  const model = "how-thin-can-it-be";
+  const never = (values: readonly number[], wrong: (one: number, before: number) => boolean) =>
+    values.every((one, i) => i === 0 || !wrong(one, values[i - 1]!));
+
+  it("asks for no thinner line under more load, and never for one below that of strength alone", () => {
+    const sizes = [100, 900, 1800, 2700].map((load) => value(named(model), "On strength alone", { load }));
+    expect(never(sizes, (one, before) => one < before)).toBe(true);
+    expect(sizes.at(-1)).toBeGreaterThan(sizes[0]!);
+    for (const load of [100, 450, 1100])
+      expect(value(named(model), "On strength alone", { load })).toBeLessThanOrEqual(
+        value(named(model), "Thinnest that does it", { load }),
+      );
+  });
+
+  it("asks for more in polyester, with a knot, and when worn", () => {
+    const alone = (settings: AnySettings) =>
+      value(named(model), "On strength alone", { load: 900, groove: 14, ...settings });
+    expect(alone({ rope: "polyester" })).toBeGreaterThan(alone({}));
+    expect(alone({ end: "knot" })).toBeGreaterThan(alone({}));
+    expect(alone({ use: "worn" })).toBeGreaterThan(alone({ use: "new" }));
+  });
+
+  it("says so where no size does it all", () => {
+    const view = named(model).compute({ hand: 400, groove: 3 });
+    expect(view.sentence).toContain("No size");
+    expect(view.results.some(({ label }) => label === "Thinnest that does it")).toBe(false);
+  });
+});
+
 describe("a panel for a notebook", () => {
   it("agrees with the page's own numbers, to the digits that are printed", () => {
     const hold = livePanel("what-the-hand-feels").results.find(({ label }) => label === "Hold")!;
