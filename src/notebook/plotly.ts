@@ -31,6 +31,15 @@ const leftRoom = 64;
 /** Room for the numbers of a scale between two columns [px]. */
 const tickRoom = 36;
 
+/** Nothing leads off the page: no address to send a chart to, no logo. */
+const chartConfig = {
+  displaylogo: false,
+  responsive: true,
+  plotlyServerURL: "",
+  showSendToCloud: false,
+  modeBarButtonsToRemove: ["select2d", "lasso2d"],
+};
+
 /** What is laid out for a phone, for one panel on a wide page, and for several side by side. */
 const forms: Readonly<Record<Form, { panelHeight: number; columnWidth: number; lineLength: number }>> = {
   narrow: { panelHeight: 260, columnWidth: 350, lineLength: 10 },
@@ -48,7 +57,7 @@ const forms: Readonly<Record<Form, { panelHeight: number; columnWidth: number; l
  * @param fixedTicks  ticks as in the drawing of the figure
  * @returns data, layout and configuration
  * Hauling is solid, easing dashed in the same colour, the dead band between them tinted; limits are rules in brick.
- * Example: plotlyFigure(figure, lightPalette, { columns: 2 }).config → { displaylogo: false, displayModeBar: "hover", responsive: true }
+ * Example: plotlyFigure(figure, lightPalette, { columns: 2 }).config.displaylogo → false
  */
 export function plotlyFigure(
   figure: Figure,
@@ -175,7 +184,7 @@ export function plotlyFigure(
         },
       },
     },
-    config: { displaylogo: false, displayModeBar: "hover", responsive: true },
+    config: { ...chartConfig, displayModeBar: "hover" },
   };
 }
 

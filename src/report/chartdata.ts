@@ -59,6 +59,20 @@ function positionOf(lists: Store<Numbers>, list: List, isOutline: boolean): numb
   return lists.positionOf({ there, back: lists.positionOf(list.slice(half).toReversed()) });
 }
 
+/** Room above a chart for the row of its tools [px]. */
+const toolRoom = 30;
+
+/** The layout of a chart with its tools in a row above it. */
+function withTools(layout: PlotlyPart): PlotlyPart {
+  const margin = layout.margin as { readonly t: number };
+  return {
+    ...layout,
+    dragmode: "zoom",
+    height: Number(layout.height) + toolRoom,
+    margin: { ...margin, t: margin.t + toolRoom },
+  };
+}
+
 /** Chart of a figure for a reader who wants to explore it: the same ranges, ticks and words as its drawing. */
 export function chartData(figure: Figure): ChartData {
   const phone = plotlyFigure(figure, rolePalette, { narrow: true, fixedTicks: true });
@@ -77,7 +91,7 @@ export function chartData(figure: Figure): ChartData {
     data,
     looks: looks.values,
     lists: lists.values,
-    layouts: shorter({ narrow: { ...phone.layout, dragmode: "zoom" }, wide: { ...wide.layout, dragmode: "zoom" } }, 6),
-    config: { ...phone.config, displayModeBar: true, modeBarButtonsToRemove: ["select2d", "lasso2d"] },
+    layouts: shorter({ narrow: withTools(phone.layout), wide: withTools(wide.layout) }, 6),
+    config: { ...phone.config, displayModeBar: true },
   };
 }
