@@ -1,6 +1,6 @@
 import type { AnySettings, Controls } from "../notebook/control.js";
 import { chosenUnits, firstUnits, type Units } from "../notebook/measure.js";
-import { allowedBy, initialSettings, valueFrom, valueText } from "./settings.js";
+import { allowedBy, initialSettings, valueFrom, valueText, valueWords } from "./settings.js";
 
 /** What the part of an address behind `#` begins with when it carries a setting. */
 const opening = "try:";
@@ -59,7 +59,7 @@ export function readAddress(controls: Controls, text: string): ReadAddress | und
       const value = valueFrom(control, written);
       if (value === undefined)
         refusals.push(
-          `${control.label}: “${written}” is not possible here (${allowedBy(control)}); ${valueText(control.initial)} is used.`,
+          `${control.label}: “${written}” is not possible here (${allowedBy(control)}); ${valueWords(control, control.initial)} is used.`,
         );
       else settings[name] = value;
     } else if (unit !== undefined) {

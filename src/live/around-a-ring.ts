@@ -65,7 +65,7 @@ export const aroundARing = liveModel({
       "anodised",
     ),
     bar: slide({
-      label: "Thickness of the ring's bar, or of the sheave",
+      label: "Bar of the ring, or sheave",
       measure: "length",
       minimum: 6,
       maximum: 80,

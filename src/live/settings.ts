@@ -1,5 +1,9 @@
 import type { AnySettings, Control, Controls, SettingValue } from "../notebook/control.js";
+import { firstUnits, printed } from "../notebook/measure.js";
 import { ValueError } from "../quantity/errors.js";
+
+/** As many digits as a setting can have. */
+const mostDigits = 12;
 
 /** Settings that nobody has touched. */
 export function initialSettings(controls: Controls): AnySettings {
@@ -10,7 +14,7 @@ export function initialSettings(controls: Controls): AnySettings {
 export function allowedBy(control: Control): string {
   switch (control.kind) {
     case "range":
-      return `a number from ${control.minimum} to ${control.maximum}`;
+      return `a number from ${control.minimum} to ${valueWords(control, control.maximum)}`;
     case "choice":
       return control.options.map(({ value }) => value).join(", ");
     case "switch":
@@ -49,6 +53,14 @@ export function wholeSettings(controls: Controls, given: AnySettings): AnySettin
     if (!takes(control, value)) throw refused(`${control.label} (${name})`, value, allowedBy(control));
   }
   return { ...initialSettings(controls), ...given };
+}
+
+/** A value as a reader knows it: numbers with the unit in which they are kept. */
+export function valueWords(control: Control, value: SettingValue): string {
+  if (control.kind === "range") return printed(control.measure, Number(value), firstUnits, mostDigits);
+  if (control.kind === "choice")
+    return control.options.find((option) => option.value === value)?.label ?? String(value);
+  return valueText(value);
 }
 
 /** A value as an address writes it. */
