@@ -26,7 +26,7 @@ function sheetOf({ rope, parts, bearing }: { rope: number; parts: number; bearin
 }
 
 const [least, most] = [12, 80];
-const diameters = [12, 15, 19, 25, 34, 46, 61, 80];
+const diameters = [12, 16, 22, 31, 43, 59, 80];
 const partsWords = { "1": "1:1", "2": "2:1", "3": "3:1", "4": "4:1", "5": "5:1", "6": "6:1" } as const;
 
 const ends = (bands: readonly Band[]) => ({ low: bands.map(({ low }) => low), high: bands.map(({ high }) => high) });

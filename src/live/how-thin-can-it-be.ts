@@ -44,7 +44,7 @@ function comfortBand(job: LineJob, diameter: number): Band {
 }
 
 const [thinnestDrawn, thickestDrawn] = [1, 10];
-const drawn = evenly(thinnestDrawn, thickestDrawn, 37);
+const drawn = evenly(thinnestDrawn, thickestDrawn, 28);
 const mostDrawn = 4;
 const cut = (values: readonly number[]) => values.map((value) => (value > mostDrawn ? null : value));
 /** A band leaves the chart where its low end does; above that its high end lies on the edge. */
@@ -91,11 +91,9 @@ export const howThinCanItBe = liveModel({
     );
     const millimetres = (metres: number) => say("length", 1000 * metres);
     const size = thinnest?.diameter ?? strongEnough?.diameter;
+    const limitsDrawn = drawn.map((diameter) => lineLimits({ ...kind, diameter: diameter / 1000 }, job));
     const over = (name: LimitName) =>
-      drawn.map(
-        (diameter) =>
-          lineLimits({ ...kind, diameter: diameter / 1000 }, job).find((one) => one.name === name)?.margins.middle ?? 0,
-      );
+      limitsDrawn.map((limits) => limits.find((one) => one.name === name)?.margins.middle ?? 0);
     const bandsOver = (bandAt: (diameter: number) => Band) => drawn.map((diameter) => bandAt(diameter / 1000));
     const series: Series[] = [
       {

@@ -30,6 +30,7 @@ fieldset.choice > legend { float: left; width: 100%; }
 .sentence { font-size: 1.1875rem; line-height: 1.4; font-weight: 600; margin: 0; }
 .numbers-now .results { margin: 0; }
 .trial .slim { display: none; }
+.trial figure, .numbers-now { contain: layout style; }
 .trial figure { margin: 0; max-width: none; min-width: 0; }
 @media (min-width: 60rem) {
   .trial:not(:has(.controls[hidden])) { grid-template-columns: 18rem minmax(0, 1fr); grid-template-rows: auto auto 1fr; }
