@@ -81,9 +81,11 @@ async function firstPaint(browser, address) {
   const { page, session } = await opened(browser);
   await session.send("Emulation.setCPUThrottlingRate", { rate: slower });
   await page.goto(address);
-  const paint = await page.evaluate(
-    () => performance.getEntriesByName("first-contentful-paint")[0]?.startTime ?? Number.NaN,
-  );
+  const paint = await page.evaluate(async () => {
+    const painted = () => performance.getEntriesByName("first-contentful-paint")[0];
+    while (painted() === undefined) await new Promise((resolve) => setTimeout(resolve, 20));
+    return painted().startTime;
+  });
   await page.close();
   return paint;
 }

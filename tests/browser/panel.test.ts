@@ -79,8 +79,9 @@ describe.skipIf(chromiumPath === undefined)(
         const written = await said(page);
         // A setting and back: everything is computed anew.
         await page.locator(".units input[value=kgf]").check();
-        await expect.poll(async () => (await said(page)).results).not.toEqual(written.results);
+        await expect.poll(() => hash(page)).toBe("#try:unit-force=kgf");
         await page.locator("button[type=reset]").click();
+        await expect.poll(() => hash(page)).toBe("");
         await expect.poll(async () => (await said(page)).results).toEqual(written.results);
         const { figure: _drawn, ...words } = written;
         await expect.poll(() => said(page)).toMatchObject(words);
