@@ -513,6 +513,7 @@ export type { CheckResult, CheckRow, Topic } from "./published/row.js";
 
 // How is it shown in a notebook?
 
+export { livePanel, type PanelOptions } from "./live/panel.js";
 export {
   answer,
   checks,
@@ -527,5 +528,5 @@ export {
   workings,
 } from "./notebook/display.js";
 export { inputFile, secondInputFile } from "./notebook/input.js";
-export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
+export type { Figure, Limit, LivePanel, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
 export { lineSource, ownLine } from "./notebook/own-lines.js";

@@ -19,13 +19,22 @@ export type LiveHtml = (shown: Shown) => string;
  */
 export function liveHtml(librarySource: () => string): LiveHtml {
   let figuresShown = 0;
+  const numbered = (figure: Figure) => {
+    figuresShown += 1;
+    const library = figuresShown === 1 ? librarySource() : undefined;
+    return figureHtml(figure, `haulbook-figure-${figuresShown}`, library);
+  };
   return (shown) => {
     switch (shown.kind) {
-      case "figure": {
-        figuresShown += 1;
-        const library = figuresShown === 1 ? librarySource() : undefined;
-        return figureHtml(shown, `haulbook-figure-${figuresShown}`, library);
-      }
+      case "figure":
+        return numbered(shown);
+      case "panel":
+        return `<p><strong>${escapeHtml(shown.sentence)}</strong></p>${tableHtml({
+          kind: "table",
+          caption: "The page's own case; its controls work on the report page",
+          columns: ["What", "Value", "Likely"],
+          rows: shown.results.map(({ label, text, range = "" }) => [label, text, range]),
+        })}${numbered(shown.figure)}`;
       case "table":
         return tableHtml(shown);
       case "result": {

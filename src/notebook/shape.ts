@@ -2,6 +2,7 @@ import { ValueError } from "../quantity/errors.js";
 import { checkAgreement } from "../working/agreement.js";
 import { checkWorking } from "../working/working-check.js";
 import { isMarkerName } from "./marker.js";
+import { measures } from "./measure.js";
 import type { Shown } from "./output.js";
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -231,7 +232,58 @@ function checkWorkings(shown: Fields): void {
   if (new Set(names).size < names.length) throw refuse("names of the workings", names, "each once", "Name them apart.");
 }
 
+function checkControl(where: string, value: unknown, setting: unknown): void {
+  const control = fields(where, value);
+  text(`${where}, label`, control.label);
+  oneOf(`${where}, kind`, control.kind, ["range", "choice", "switch"]);
+  if (control.kind === "switch") oneOf(`${where}, setting`, setting, [true, false]);
+  else if (control.kind === "choice") oneOf(`${where}, setting`, setting, optionValues(where, control.options));
+  else checkRange(where, control, setting);
+}
+
+function optionValues(where: string, options: unknown): string[] {
+  return list(`${where}, options`, options).map((entry, index) => {
+    const option = fields(`${where}, option ${index + 1}`, entry);
+    text(`${where}, option ${index + 1}, label`, option.label);
+    return text(`${where}, option ${index + 1}, value`, option.value);
+  });
+}
+
+function checkRange(where: string, control: Fields, setting: unknown): void {
+  oneOf(`${where}, measure`, control.measure, measures);
+  const [least, most] = [finite(`${where}, minimum`, control.minimum), finite(`${where}, maximum`, control.maximum)];
+  const at = finite(`${where}, setting`, setting);
+  const step = finite(`${where}, step`, control.step);
+  if (!(least <= at && at <= most && least < most && step > 0))
+    throw refuse(
+      where,
+      [least, at, most, step],
+      "minimum ≤ setting ≤ maximum, step above 0",
+      "Set it within its range.",
+    );
+}
+
+function checkPanelOutput(panel: Fields): void {
+  const where = `panel "${text("model of the panel", panel.model)}"`;
+  const settings = fields(`${where}, settings`, panel.settings);
+  const controls = Object.entries(fields(`${where}, controls`, panel.controls));
+  list(`${where}, controls`, controls);
+  for (const [name, control] of controls) checkControl(`${where}, control "${name}"`, control, settings[name]);
+  list(`${where}, results`, panel.results).forEach((entry, index) => {
+    const result = fields(`${where}, result ${index + 1}`, entry);
+    const label = text(`${where}, result ${index + 1}, label`, result.label);
+    text(`${where}, "${label}", text`, result.text);
+    oneOf(`${where}, "${label}", measure`, result.measure, measures);
+    for (const key of ["value", "low", "high"])
+      if (key === "value" || result[key] !== undefined) finite(`${where}, "${label}", ${key}`, result[key]);
+    if (result.range !== undefined) text(`${where}, "${label}", range`, result.range);
+  });
+  checkFigure(fields(`${where}, figure`, panel.figure));
+  text(`${where}, sentence`, panel.sentence);
+}
+
 const kinds = {
+  panel: checkPanelOutput,
   figure: checkFigure,
   table: checkTable,
   checks: checkChecks,

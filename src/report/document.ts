@@ -10,6 +10,11 @@ export const assetNames = {
   plotly: plotlyAddress,
 } as const;
 
+/** File beside the pages that computes a model in the browser. */
+export function panelAsset(model: string): string {
+  return `assets/live-${model}.js`;
+}
+
 /** One page: everything between its frame. */
 interface PageParts {
   /** Plain text. */
@@ -21,6 +26,10 @@ interface PageParts {
   readonly charts: boolean;
   /** Source of plotly, to carry everything in one file: as text that runs only when a chart is to be explored. */
   readonly inlinePlotly?: string | undefined;
+  /** Model that the page computes in the browser. */
+  readonly liveModel?: string | undefined;
+  /** Source of what computes it, to carry everything in one file. */
+  readonly inlinePanel?: string | undefined;
   /** Whether style and script stand in the page itself. */
   readonly inline: boolean;
 }
@@ -50,21 +59,32 @@ function securityPolicy(inlineScripts: readonly string[] | undefined): string {
  * @returns HTML text, the same for the same parts
  * Example: documentHtml({ title: "Checks", description: "", body: "", charts: false, inline: false })
  */
-export function documentHtml({ title, description, body, charts, inline, inlinePlotly }: PageParts): string {
+export function documentHtml({
+  title,
+  description,
+  body,
+  charts,
+  inline,
+  inlinePlotly,
+  liveModel,
+  inlinePanel,
+}: PageParts): string {
   const script = scriptForPage(pageScript);
   const library = scriptForPage(inlinePlotly ?? "");
+  const live = liveModel !== undefined && inlinePanel !== undefined ? scriptForPage(inlinePanel) : undefined;
+  const inlineScripts = [...(charts ? [script, library] : []), ...(live === undefined ? [] : [live])];
   const head = inline
     ? html`<style>${new Markup(styleSheet)}</style>`
     : html`<link rel="stylesheet" href="${assetNames.style}">${
         charts &&
         html`
 <script src="${assetNames.script}" defer></script>`
-      }`;
+      }${liveModel !== undefined && html`\n<script src="${panelAsset(liveModel)}" defer></script>`}`;
   return html`<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${securityPolicy(inline ? (charts ? [script, library] : []) : undefined)}">
+<meta http-equiv="Content-Security-Policy" content="${securityPolicy(inline ? inlineScripts : undefined)}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <meta name="referrer" content="no-referrer">
@@ -80,7 +100,7 @@ ${
   html`<script type="text/plain" id="${plotlySourceId}">${new Markup(library)}</script>
 <script>${new Markup(script)}</script>
 `
-}</body>
+}${inline && live !== undefined && html`<script>${new Markup(live)}</script>\n`}</body>
 </html>
 `.text;
 }

@@ -1,6 +1,16 @@
 import { cellTags } from "../notebook/cell-tags.js";
 import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
-import type { Answer, Coefficients, Figure, Question, Result, Table, Title, Verdicts } from "../notebook/output.js";
+import type {
+  Answer,
+  Coefficients,
+  Figure,
+  LivePanel,
+  Question,
+  Result,
+  Table,
+  Title,
+  Verdicts,
+} from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import { bibliography } from "../sources/bibliography.js";
 import { ReportError } from "./errors.js";
@@ -47,6 +57,7 @@ export interface Outline {
   readonly question: { readonly text: string; readonly markup: Markup };
   readonly answer: Answer;
   readonly picture?: Figure;
+  readonly panel?: LivePanel;
   /** What stands before the first section. */
   readonly opening: readonly InPlace[];
   readonly sections: readonly Section[];
@@ -84,6 +95,7 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
   let title: Title | undefined;
   let answer: Answer | undefined;
   let picture: Figure | undefined;
+  let panel: LivePanel | undefined;
 
   const blocks = () => sections[sections.length - 1]?.blocks ?? opening;
   const prose = (source: string, place: string) => {
@@ -117,6 +129,9 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
             "a second answer; a report gives one. Show the other as prose, a result or a question.",
           );
         answer = output;
+      } else if (output.kind === "panel") {
+        if (panel) throw new ReportError(place, "a second live panel; a page has one.");
+        panel = output;
       } else if (output.kind === "figure" && picture === undefined) picture = output;
       else if (output.kind === "result") {
         const last = blocks()[blocks().length - 1];
@@ -141,6 +156,7 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
     question,
     answer,
     ...(picture && { picture }),
+    ...(panel && { panel }),
     opening,
     sections,
     checks,

@@ -41,6 +41,7 @@ describe.skipIf(chromiumPath === undefined)(
           run: async () => sample,
           files: realDisk("test"),
           plotly: async () => plotly,
+          panel: async () => "",
           log: () => {},
           now: () => 0,
         });

@@ -88,6 +88,7 @@ const cells = [
   `import { ownLine, lineSource } from "../../../../../dist/notebook/own-lines.js";
 import { show, answer, result } from "../../../../../dist/notebook/display.js";
 import { prepareLine } from "../../../../../dist/reeving/line.js";
+import { noEffects } from "../cli/no-effects.js";
 const line = { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured" as const, name: "lead", tensionRatio: 1.1, drag: 1 }] };
 const own = ownLine({ name: "mainsheet", line: line, knobs: [], load: 150 });
 show(answer("It depends."));
@@ -120,13 +121,10 @@ async function build(...args: string[]) {
         environment: { ...process.env, ...variables },
       }),
     plotly: async () => "",
+    ...noEffects,
     open: async () => {},
     installKernel: async () => "",
     link: async () => {},
-    library: async () => undefined,
-    lock: async () => async () => {},
-    sweep: async () => {},
-    remove: async () => {},
     signal: new AbortController().signal,
   };
   const code = await dispatch(["reports", ...args], surroundings);

@@ -4,7 +4,7 @@ export const printStyle = `
 @page { size: A4; margin: 16mm 15mm 18mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10.5pt; line-height: 1.45; }
-  .top a, .contents, .numbers, .explore, .trace, .part.working { display: none; }
+  .top a, .contents, .numbers, .explore, .trace, .part.working, .trial .controls, noscript { display: none; }
   .top { padding: 0; }
   .opening { padding: 0.6rem 0 0; }
   h1 { font-size: 22pt; }
@@ -16,7 +16,7 @@ export const printStyle = `
   figure, figure.picture { max-width: none; margin: 1rem 0; }
   .chart .wide { max-width: none; }
   .chart .wide .drawing { max-height: 215mm; }
-  .chart .live { display: none; }
+  .chart .trial { display: none; }
   p, li { orphans: 3; widows: 3; }
   a { color: inherit; text-decoration: none; }
   .scroll { overflow: visible; }
