@@ -493,6 +493,7 @@ export {
   coefficients,
   figure,
   question,
+  reeving,
   result,
   show,
   table,
@@ -500,4 +501,7 @@ export {
   verdicts,
 } from "./notebook/display.js";
 export { inputFile, secondInputFile } from "./notebook/input.js";
-export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
+export type { DrawnReeving, Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
+export { drawingSvg } from "./notebook/reeving/drawing-svg.js";
+export { type Drawing, type DrawingInput, reevingDrawing } from "./notebook/reeving/reeving-drawing.js";
+export { stationTable } from "./notebook/reeving/station-table.js";

@@ -2,8 +2,11 @@ import type { CheckResult } from "../published/row.js";
 import { figures } from "../quantity/print.js";
 import { escapeHtml } from "./escape.js";
 import { coefficientTable, outcomeWords } from "./notes.js";
-import type { Figure, Shown, Table } from "./output.js";
+import type { DrawnReeving, Figure, Shown, Table } from "./output.js";
 import { lightPalette, plotlyFigure } from "./plotly.js";
+import { drawingSvg } from "./reeving/drawing-svg.js";
+import { reevingDrawing } from "./reeving/reeving-drawing.js";
+import { stationTable } from "./reeving/station-table.js";
 
 /** Makes the HTML with which a live notebook shows a thing. */
 export type LiveHtml = (shown: Shown) => string;
@@ -24,6 +27,8 @@ export function liveHtml(librarySource: () => string): LiveHtml {
         const library = figuresShown === 1 ? librarySource() : undefined;
         return figureHtml(shown, `haulbook-figure-${figuresShown}`, library);
       }
+      case "reeving":
+        return reevingHtml(shown);
       case "table":
         return tableHtml(shown);
       case "result": {
@@ -87,6 +92,19 @@ function checkRow(check: CheckResult): (string | number)[] {
 /** Text of a script inside HTML: nothing in it can end the script element or open a comment in it. */
 function scriptText(source: string): string {
   return source.replaceAll(/<(\/script|script|!--)/gi, "\\x3C$1");
+}
+
+function reevingHtml(shown: DrawnReeving): string {
+  const drawing = reevingDrawing(shown);
+  const [widest] = drawing.arrangements;
+  const svg = drawingSvg(drawing, { width: widest?.width ?? 0, title: shown.title, altText: shown.altText });
+  const numbers = tableHtml({ kind: "table", caption: "From the load to the hand", ...stationTable(shown) });
+  return [
+    `<figure style="margin:0"><p><strong>${escapeHtml(shown.title)}</strong></p>`,
+    `<div style="background:${lightPalette.paper}">${svg}</div>`,
+    `<figcaption>${escapeHtml(shown.caption)}</figcaption></figure>`,
+    `<details><summary>Numbers</summary>${numbers}</details>`,
+  ].join("\n");
 }
 
 function figureHtml(figure: Figure, id: string, library: string | undefined): string {

@@ -1,6 +1,16 @@
 import { cellTags } from "../notebook/cell-tags.js";
 import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
-import type { Answer, Coefficients, Figure, Question, Result, Table, Title, Verdicts } from "../notebook/output.js";
+import type {
+  Answer,
+  Coefficients,
+  DrawnReeving,
+  Figure,
+  Question,
+  Result,
+  Table,
+  Title,
+  Verdicts,
+} from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import { bibliography } from "../sources/bibliography.js";
 import { ReportError } from "./errors.js";
@@ -10,6 +20,7 @@ import { markdownParts, type PageIds } from "./markdown.js";
 /** What stands in the text where a cell showed it. Results in a row stand together. */
 export type InPlace =
   | Figure
+  | DrawnReeving
   | Table
   | Question
   | Verdicts

@@ -11,6 +11,7 @@ import { type Content, html, type Markup } from "./html.js";
 import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.js";
 import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
+import { reevingBlock } from "./reeving.js";
 import { shownResults, shownTable } from "./table.js";
 
 /** How a page carries its style, script and drawing library. */
@@ -57,6 +58,8 @@ class Renderer {
         return block.body;
       case "figure":
         return figureBlock(block, this.#ids);
+      case "reeving":
+        return reevingBlock(block, this.#ids);
       case "table":
         return shownTable(block);
       case "results":

@@ -1,6 +1,7 @@
 import { darkPalette, lightPalette, type Palette } from "../notebook/palette.js";
 import { figureStyle } from "./style/figures.js";
 import { printStyle } from "./style/print.js";
+import { reevingStyle } from "./style/reeving.js";
 import { textStyle } from "./style/text.js";
 
 function properties(palette: Palette, prefix: string): string {
@@ -29,4 +30,4 @@ ${properties({ ...lightPalette, paper: "#ffffff" }, "print-")}
 @media print {
   :root { color-scheme: light; ${references(lightPalette, "print-")} }
 }
-${textStyle}${figureStyle}${printStyle}`;
+${textStyle}${figureStyle}${reevingStyle}${printStyle}`;

@@ -30,6 +30,8 @@ interface LaidOut {
 
 const margin = 8;
 const stripGap = 26;
+/** Stands for a space at which no line is broken, while lines are broken. */
+const bond = "\u2060";
 const largestScale = 1.3;
 
 /** From the load at the left to the hand at the right, labels around. */
@@ -166,7 +168,11 @@ function textBlock(
   { width, top, bold = false }: { readonly width: number; readonly top: number; readonly bold?: boolean },
 ): { shape: Shape; bottom: number } {
   const longest = Math.floor((width - 2 * margin) / (textSize * (bold ? 0.64 : 0.6)));
-  const lines = wrapLabel(text, longest).map((line): TextLine => ({ text: line, role: bold ? "ink" : "quiet1", bold }));
+  // A number and its unit stay together.
+  const bound = text.replaceAll(/(?<=\d) (?=N|m\b|kgf)/gu, bond);
+  const lines = wrapLabel(bound, longest).map(
+    (line): TextLine => ({ text: line.replaceAll(bond, "\u00a0"), role: bold ? "ink" : "quiet1", bold }),
+  );
   const box = { left: margin, right: width - margin, top, bottom: top + lines.length * textLead };
   return { shape: textIn(box, lines, "start"), bottom: box.bottom };
 }

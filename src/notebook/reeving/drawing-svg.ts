@@ -6,24 +6,31 @@ import { type Point, type Role, type Shape, textLead, textSize } from "./shapes.
 /** Dashes of a rope that goes out [px]. */
 const dash = [11, 4] as const;
 
+interface SvgOptions {
+  readonly width: number;
+  readonly title?: string | undefined;
+  readonly altText?: string | undefined;
+}
+
 /**
  * A drawing as SVG that stands by itself: colours are those of the page, or those for light paper.
  *
  * @param drawing  from `reevingDrawing`
  * @param width  room on the page [px]: the widest arrangement that fits is taken
- * @param title  short name, read out before the description
+ * @param title  short name, read out first
+ * @param altText  finding, read out before the description
  * @returns text of one svg element
  * Example: drawingSvg(drawing, { width: 900 })
  */
 export function drawingSvg(
   { arrangements, description }: Drawing,
-  { width, title = "The line from load to hand" }: { readonly width: number; readonly title?: string },
+  { width, title = "The line from load to hand", altText = "" }: SvgOptions,
 ): string {
   const chosen = arrangements.find((one) => one.width <= width) ?? arrangements.at(-1)!;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" class="reeving-drawing" role="img" viewBox="0 0 ${chosen.width} ${chosen.height}" width="100%" style="max-width:${chosen.width}px;height:auto" font-family="var(--sans, system-ui, sans-serif)" font-size="${textSize}">`,
     `<title>${escaped(title)}</title>`,
-    `<desc>${escaped(description)}</desc>`,
+    `<desc>${escaped(`${altText} ${description}`.trim())}</desc>`,
     ...chosen.shapes.map(shapeSvg),
     "</svg>",
   ].join("\n");

@@ -75,7 +75,7 @@ function boxAbove(
 }
 
 function grown({ left, right, top, bottom }: Box): Box {
-  return { left: left - air, right: right + air, top: top - air / 2, bottom: bottom + air / 2 };
+  return { left: left - air, right: right + air, top: top - air, bottom: bottom + air };
 }
 
 /** Thin line from a spot to its label, where they are not beside each other. */

@@ -9,7 +9,7 @@ export interface DrawingInput {
   /** Load at the sail end [N]. */
   readonly load: number;
   /** Words for the two ends. */
-  readonly words?: EndWords;
+  readonly words?: EndWords | undefined;
 }
 
 /** A drawing as data: shapes with places, for a wide page and for a narrow one. */

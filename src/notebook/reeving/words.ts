@@ -41,9 +41,13 @@ export function stationLines(
 ): TextLine[] {
   const notes = [
     ...partsNote(state),
-    ...(station.kind === "cleat" ? [station.closed ? `closed, holds ${figures(station.holdLoad)} N` : "open"] : []),
+    ...(station.kind === "cleat" && station.closed ? [`closed, holds ${figures(station.holdLoad)} N`] : []),
     ...("lines" in station && (station.lines ?? 1) > 1 ? [`shared by ${station.lines} lines`] : []),
-    ...(moves ? [`loses ${figures(state.loss)} N`] : []),
+    ...(station.kind === "cleat" && !station.closed
+      ? ["open, loses nothing"]
+      : moves
+        ? [`loses ${figures(state.loss)} N`]
+        : []),
   ];
   return [
     ...nameLines(station.name, longest).map((text): TextLine => ({ text, role: "ink", bold: true })),
