@@ -1,5 +1,5 @@
 import { figures } from "../../quantity/print.js";
-import { spreadLabels, wrapLabel } from "../labels.js";
+import { spreadLabels } from "../labels.js";
 import { type Course, courseOf, type Reach } from "./course.js";
 import { labelBoxes, leader } from "./label-room.js";
 import type { Spot } from "./pen.js";
@@ -10,6 +10,7 @@ import { directions, type Strips } from "./strips.js";
 import { takenRoom } from "./taken-room.js";
 import { ropeWidth } from "./thickness.js";
 import { type EndWords, footNote, stripTitle } from "./words.js";
+import { wrapped } from "./wrapped.js";
 
 /** A drawing for one width of page. */
 export interface Arrangement {
@@ -22,7 +23,7 @@ export interface Arrangement {
 interface LaidOut {
   readonly course: Course;
   readonly boxes: readonly Box[];
-  readonly longest: number;
+  readonly labelRoom: number;
   readonly anchor: "start" | "middle";
   /** Factor on the thickness of ropes, where the drawing is small. */
   readonly thickness: number;
@@ -30,14 +31,13 @@ interface LaidOut {
 
 const margin = 8;
 const stripGap = 26;
-/** Stands for a space at which no line is broken, while lines are broken. */
-const bond = "\u2060";
+const widestNote = 640;
 const largestScale = 1.3;
 
 /** From the load at the left to the hand at the right, labels around. */
 export function wideArrangement(strips: Strips, words: EndWords): Arrangement {
   const width = 900;
-  const longest = 20;
+  const labelRoom = 150;
   const room = width - 250;
   const reaches: Reach[] = [210, 180, 150, 125, 100, 75, 50].map((along) => ({ along, aside: 112 }));
   const courses = reaches.map((reach) => courseOf(strips, reach));
@@ -48,7 +48,7 @@ export function wideArrangement(strips: Strips, words: EndWords): Arrangement {
   const left = Math.min(125, (width - scale * (box.right - box.left)) / 2);
   const placed = placedCourse(course, { scale, down: false, shift: [left - scale * box.left, 0] });
   const spots = spotsOf(placed);
-  const sizes = labelSizes(strips, words, longest);
+  const sizes = labelSizes(strips, words, labelRoom);
   const order = [0, spots.length - 1, ...spots.keys()].filter((spot, index, all) => all.indexOf(spot) === index);
   const found = labelBoxes(
     order.map((index) => ({ spot: spots[index]!, ...sizes[index]! })),
@@ -59,7 +59,7 @@ export function wideArrangement(strips: Strips, words: EndWords): Arrangement {
   return arranged(width, strips, words, {
     course: placed,
     boxes,
-    longest,
+    labelRoom,
     anchor: "middle",
     thickness: thicknessAt(scale),
   });
@@ -68,15 +68,15 @@ export function wideArrangement(strips: Strips, words: EndWords): Arrangement {
 /** From the load at the top to the hand below, labels in a column beside. */
 export function narrowArrangement(strips: Strips, words: EndWords): Arrangement {
   const width = 360;
-  const longest = 24;
   const room = 146;
   const course = courseOf(strips, { along: 78, aside: 62 });
   const box = courseBox(course);
   const scale = Math.min(1, room / (box.bottom - box.top));
   const column = margin + scale * (box.bottom - box.top) + 16;
+  const labelRoom = width - margin - column;
   const placed = placedCourse(course, { scale, down: true, shift: [margin - scale * box.top, -scale * box.left] });
   const spots = spotsOf(placed);
-  const sizes = labelSizes(strips, words, longest);
+  const sizes = labelSizes(strips, words, labelRoom);
   let reached = Number.NEGATIVE_INFINITY;
   const wanted = spots.map(({ at }, index) => {
     // Labels keep the order of the line, even where it runs up again.
@@ -92,7 +92,7 @@ export function narrowArrangement(strips: Strips, words: EndWords): Arrangement 
   return arranged(width, strips, words, {
     course: placed,
     boxes,
-    longest,
+    labelRoom,
     anchor: "start",
     thickness: thicknessAt(scale),
   });
@@ -107,9 +107,9 @@ function spotsOf({ load, stations, hand }: Course): Spot[] {
 }
 
 /** The larger room of both ways: labels stand at the same place in both strips. */
-function labelSizes(strips: Strips, words: EndWords, longest: number): { width: number; height: number }[] {
+function labelSizes(strips: Strips, words: EndWords, labelRoom: number): { width: number; height: number }[] {
   const [hauling, easing] = directions.map((direction) =>
-    labelTexts(strips, direction, { words, longest }).map(textRoom),
+    labelTexts(strips, direction, { words, room: labelRoom }).map(textRoom),
   );
   return hauling!.map((one, index) => ({
     width: Math.max(one.width, easing![index]!.width),
@@ -144,8 +144,8 @@ function arranged(width: number, strips: Strips, words: EndWords, laid: LaidOut)
 }
 
 function stripShapes(strips: Strips, words: EndWords, direction: (typeof directions)[number], laid: LaidOut): Shape[] {
-  const { course, boxes, longest, anchor } = laid;
-  const texts = labelTexts(strips, direction, { words, longest });
+  const { course, boxes, labelRoom, anchor } = laid;
+  const texts = labelTexts(strips, direction, { words, room: labelRoom });
   const spots = spotsOf(course);
   const leaders = spots.flatMap((spot, index): Shape[] => {
     const points = leader(spot, boxes[index]!);
@@ -167,12 +167,7 @@ function textBlock(
   text: string,
   { width, top, bold = false }: { readonly width: number; readonly top: number; readonly bold?: boolean },
 ): { shape: Shape; bottom: number } {
-  const longest = Math.floor((width - 2 * margin) / (textSize * (bold ? 0.64 : 0.6)));
-  // A number and its unit stay together.
-  const bound = text.replaceAll(/(?<=\d) (?=N|m\b|kgf)/gu, bond);
-  const lines = wrapLabel(bound, longest).map(
-    (line): TextLine => ({ text: line.replaceAll(bond, "\u00a0"), role: bold ? "ink" : "quiet1", bold }),
-  );
+  const lines = wrapped({ text, role: bold ? "ink" : "quiet1", bold }, Math.min(width - 2 * margin, widestNote));
   const box = { left: margin, right: width - margin, top, bottom: top + lines.length * textLead };
   return { shape: textIn(box, lines, "start"), bottom: box.bottom };
 }

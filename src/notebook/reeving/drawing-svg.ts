@@ -75,11 +75,12 @@ function shapeSvg(shape: Shape): string {
     }
     case "text": {
       const { at, lines, anchor } = shape;
-      const spans = lines.map(
-        ({ text, role, bold }, index) =>
-          `<tspan x="${tenths(at[0])}" y="${tenths(at[1] + index * textLead)}" fill="${colour(role)}"${bold === true ? ' font-weight="600"' : ""}>${escaped(text)}</tspan>`,
-      );
-      return `<text text-anchor="${anchor}">${spans.join("\n")}</text>`;
+      return lines
+        .map(
+          ({ text, role, bold }, index) =>
+            `<text x="${tenths(at[0])}" y="${tenths(at[1] + index * textLead)}" text-anchor="${anchor}" fill="${colour(role)}"${bold === true ? ' font-weight="600"' : ""}>${escaped(text)}</text>`,
+        )
+        .join("\n");
     }
   }
 }

@@ -43,7 +43,15 @@ export function headingsOf(turns: readonly OpenTurn[], first: number): Headings 
       .slice(0, kept);
   });
   const [best] = trials.sort((one, other) => one.cost - other.cost);
-  return { headings: best!.headings, sides: best!.sides };
+  return { headings: straightened(best!.headings), sides: best!.sides };
+}
+
+/** All headings turned together, so that none runs back where that can be had. */
+function straightened(headings: readonly number[]): number[] {
+  const [least, most] = [Math.min(...headings), Math.max(...headings)];
+  const shift =
+    most - least > 2 * quarter ? -(most + least) / 2 : Math.max(0, -quarter - least) - Math.max(0, most - quarter);
+  return headings.map((heading) => heading + shift);
 }
 
 function begun(heading: number, first: number): Trial {

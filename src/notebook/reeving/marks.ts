@@ -124,9 +124,11 @@ export function motionMark(at: Point, along: Point): Shape[] {
   });
 }
 
-/** A second line that shares a station: it passes there and is not followed. */
-export function sharerMark(at: Point, along: Point, reach: number): Shape[] {
-  return [-1, 1].map((side) =>
-    line([ahead(at, along, side * reach), ahead(at, along, 0.55 * side * reach)], "quiet1", 1.2),
+/** A second line through the same ring or wheel: it is not followed further. */
+export function sharerMark(at: Point, along: Point, radius: number): Shape[] {
+  return [-1, 1].flatMap((side) =>
+    [1, 8, 15].map((from) =>
+      line([ahead(at, along, side * (radius + from)), ahead(at, along, side * (radius + from + 4))], "quiet1", 1.6),
+    ),
   );
 }

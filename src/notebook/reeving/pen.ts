@@ -1,7 +1,7 @@
 import type { Direction } from "../../reeving/mechanism-loads.js";
 import type { Turn } from "../../reeving/station.js";
 import { cleatMark, sharerMark, stropMark, turnMark } from "./marks.js";
-import { boxAround, moved, type Point, type Shape, shapeBox } from "./shapes.js";
+import { type Box, boxAround, moved, type Point, type Shape, shapeBox } from "./shapes.js";
 import type { TackleShape } from "./tackle-shape.js";
 import { across, ahead, arcPoints, dot, headed, turned } from "./vector.js";
 
@@ -96,7 +96,7 @@ export function drawTurn(pen: Pen, turn: Turn, step: Step & { readonly wrap: num
   pen.at = arcPoints(arc).at(-1)!;
   const outward = headed(arc.from + arc.sweep / 2);
   if (turn.kind !== "measured") {
-    if ((turn.lines ?? 1) > 1) pen.marks.push(...sharerMark(centre, across(outward), lying + 16));
+    if ((turn.lines ?? 1) > 1) pen.marks.push(...sharerMark(centre, across(outward), radius));
     pen.marks.push(...stropMark(centre, outward, lying + stropLength));
   }
   pen.marks.push(...turnMark(turn.kind, centre, radius));
@@ -148,15 +148,22 @@ export function drawTackle(
   // A part that comes back beside the others has room there; any other leaves the tackle behind first.
   if (!straight || dot(leaves, along) > 0)
     drawStraight(pen, Math.atan2(leaves[1], leaves[0]), Math.max(0, clear) + 8, after);
-  pen.spots.push({
-    at: [(box.left + box.right) / 2, (box.top + box.bottom) / 2],
-    room: [(box.right - box.left) / 2, (box.bottom - box.top) / 2],
-    outward: [-along[0], -along[1]],
-  });
+  const outward: Point = [-along[0], -along[1]];
+  // What is spread out has its label at the block that carries the load.
+  if (straight) pen.spots.push({ at: middleOf(box), room: halfOf(box), outward });
+  else pen.spots.push({ at: ahead(rule(shape.eye), along, 22), room: [16, 16], outward });
 }
 
 function turnedBy([x, y]: Point, heading: number, mirror: number): Point {
   return ahead(ahead([0, 0], headed(heading), x), across(headed(heading)), mirror * y);
+}
+
+function middleOf({ left, right, top, bottom }: Box): Point {
+  return [(left + right) / 2, (top + bottom) / 2];
+}
+
+function halfOf({ left, right, top, bottom }: Box): Point {
+  return [(right - left) / 2, (bottom - top) / 2];
 }
 
 function cornersOf(mark: Shape): Point[] {

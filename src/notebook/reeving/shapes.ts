@@ -69,11 +69,13 @@ export function textWidth({ text, bold = false }: TextLine): number {
     sum +=
       character > "\u2e7f"
         ? wideCharacter
-        : /[A-ZMWmw@%]/u.test(character)
-          ? 0.82
-          : bold
-            ? boldCharacter
-            : averageCharacter;
+        : /[MWm@%]/u.test(character)
+          ? 1
+          : /[A-Zw]/u.test(character)
+            ? 0.82
+            : bold
+              ? boldCharacter
+              : averageCharacter;
   return textSize * sum;
 }
 

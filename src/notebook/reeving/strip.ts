@@ -9,13 +9,13 @@ import { type EndWords, endLines, stationLines } from "./words.js";
 export function labelTexts(
   strips: Strips,
   direction: Direction,
-  { words, longest }: { readonly words: EndWords; readonly longest: number },
+  { words, room }: { readonly words: EndWords; readonly room: number },
 ): TextLine[][] {
   const { stations, handForce, moves } = strips.states[direction];
   return [
-    endLines(words.load ?? "load", strips.load, "rope", longest),
-    ...stations.map((state, index) => stationLines(strips.stations[index]!, state, { moves, longest })),
-    endLines(words.hand ?? "hand", handForce, "water", longest),
+    endLines(words.load ?? "load", strips.load, "rope", room),
+    ...stations.map((state, index) => stationLines(strips.stations[index]!, state, { moves, room })),
+    endLines(words.hand ?? "hand", handForce, "water", room),
   ];
 }
 

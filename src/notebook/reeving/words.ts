@@ -1,9 +1,9 @@
 import { figures, printForce } from "../../quantity/print.js";
 import type { StationState } from "../../reeving/line.js";
 import type { Direction } from "../../reeving/mechanism-loads.js";
-import { wrapLabel } from "../labels.js";
 import type { TextLine } from "./shapes.js";
 import { directions, type RopeAtStation, type Strips } from "./strips.js";
+import { firstLines, wrapped } from "./wrapped.js";
 
 /** Words for the two ends of a line. */
 export interface EndWords {
@@ -15,29 +15,15 @@ export interface EndWords {
 
 const mostNameLines = 3;
 
-/** A name in lines of at most so many characters; what is longer than three lines is cut. */
-export function nameLines(name: string, longest: number): string[] {
-  const lines = wrapLabel(name, longest).flatMap((line) => {
-    const characters = Array.from(line);
-    const count = Math.max(1, Math.ceil(characters.length / longest));
-    return Array.from({ length: count }, (_, index) =>
-      characters.slice(index * longest, (index + 1) * longest).join(""),
-    );
-  });
-  if (lines.length <= mostNameLines) return lines;
-  return [
-    ...lines.slice(0, mostNameLines - 1),
-    `${Array.from(lines[mostNameLines - 1]!)
-      .slice(0, longest - 1)
-      .join("")}…`,
-  ];
+function nameLines(name: string, role: TextLine["role"], room: number): TextLine[] {
+  return firstLines(wrapped({ text: name, role, bold: true }, room), mostNameLines);
 }
 
 /** Words beside a station: its name, what is lost there, what pulls behind it. */
 export function stationLines(
   { station }: RopeAtStation,
   state: StationState,
-  { moves, longest }: { readonly moves: boolean; readonly longest: number },
+  { moves, room }: { readonly moves: boolean; readonly room: number },
 ): TextLine[] {
   const notes = [
     ...partsNote(state),
@@ -50,9 +36,9 @@ export function stationLines(
         : []),
   ];
   return [
-    ...nameLines(station.name, longest).map((text): TextLine => ({ text, role: "ink", bold: true })),
-    ...notes.map((text): TextLine => ({ text, role: "quiet1" })),
-    { text: `${figures(state.handTension)} N after it`, role: "rope" },
+    ...nameLines(station.name, "ink", room),
+    ...notes.flatMap((text) => wrapped({ text, role: "quiet1" }, room)),
+    ...wrapped({ text: `${figures(state.handTension)} N after it`, role: "rope" }, room),
   ];
 }
 
@@ -60,12 +46,12 @@ function partsNote({ parts }: StationState): string[] {
   if (parts.length === 0) return [];
   const least = figures(Math.min(...parts));
   const most = figures(Math.max(...parts));
-  return [least === most ? `parts pull ${least} N` : `parts pull ${least} to ${most} N`];
+  return [least === most ? `parts: ${least} N` : `parts: ${least} to ${most} N`];
 }
 
 /** Words at an end of the line. */
-export function endLines(word: string, force: number, role: "rope" | "water", longest: number): TextLine[] {
-  return [...nameLines(word, longest), printForce(force)].map((text) => ({ text, role, bold: true }));
+export function endLines(word: string, force: number, role: "rope" | "water", room: number): TextLine[] {
+  return [...nameLines(word, role, room), ...wrapped({ text: printForce(force), role, bold: true }, room)];
 }
 
 /** Heading of a strip. */
