@@ -1,6 +1,6 @@
 import { figures } from "../../quantity/print.js";
 import { spreadLabels } from "../labels.js";
-import { type Course, courseOf, type Reach } from "./course.js";
+import { type Course, courseOf, type Reach, type Way } from "./course.js";
 import { labelBoxes, leader } from "./label-room.js";
 import type { Spot } from "./pen.js";
 import { courseBox, placedCourse } from "./placed-course.js";
@@ -35,14 +35,14 @@ const widestNote = 640;
 const largestScale = 1.3;
 
 /** From the load at the left to the hand at the right, labels around. */
-export function wideArrangement(strips: Strips, words: EndWords): Arrangement {
+export function wideArrangement(strips: Strips, way: Way, words: EndWords): Arrangement {
   const width = 900;
   const labelRoom = 150;
   const room = width - 250;
   const reaches: Reach[] = [210, 180, 150, 125, 100, 75, 50].map((along) => ({ along, aside: 112 }));
-  const courses = reaches.map((reach) => courseOf(strips, reach));
-  const widthOf = (course: Course) => courseBox(course).right - courseBox(course).left;
-  const course = courses.find((one) => widthOf(one) <= room) ?? courses.at(-1)!;
+  const widthOf = (one: Course) => courseBox(one).right - courseBox(one).left;
+  let course = courseOf(strips, way, reaches[0]!);
+  for (const reach of reaches.slice(1)) if (widthOf(course) > room) course = courseOf(strips, way, reach);
   const scale = Math.min(largestScale, room / widthOf(course));
   const box = courseBox(course);
   const left = Math.min(125, (width - scale * (box.right - box.left)) / 2);
@@ -66,10 +66,10 @@ export function wideArrangement(strips: Strips, words: EndWords): Arrangement {
 }
 
 /** From the load at the top to the hand below, labels in a column beside. */
-export function narrowArrangement(strips: Strips, words: EndWords): Arrangement {
+export function narrowArrangement(strips: Strips, way: Way, words: EndWords): Arrangement {
   const width = 360;
   const room = 146;
-  const course = courseOf(strips, { along: 78, aside: 62 });
+  const course = courseOf(strips, way, { along: 78, aside: 62 });
   const box = courseBox(course);
   const scale = Math.min(1, room / (box.bottom - box.top));
   const column = margin + scale * (box.bottom - box.top) + 16;

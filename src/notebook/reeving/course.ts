@@ -1,5 +1,5 @@
 import type { Direction } from "../../reeving/mechanism-loads.js";
-import { headingsOf } from "./headings.js";
+import { type Headings, headingsOf } from "./headings.js";
 import { eyeMark, handMark, loadMark, motionMark } from "./marks.js";
 import {
   drawCleat,
@@ -40,18 +40,31 @@ const leastLeg = 44;
 const mostWrap = 6 * Math.PI;
 const wheels = { smallest: 9, largest: 15, ring: 8 };
 
+/** How a line turns: what does not depend on the length of its pieces. */
+export interface Way extends Headings {
+  /** Angle by which every station turns the line [rad]. */
+  readonly turns: readonly number[];
+  /** The tackles among the stations, laid out. */
+  readonly shapes: readonly (TackleShape | undefined)[];
+}
+
+export function wayOf({ stations }: Strips): Way {
+  const shapes = stations.map(({ station }) => (station.kind === "tackle" ? tackleShape(station.reeving) : undefined));
+  const turns = stations.map(({ station }, index) => turnOf(station, shapes[index]));
+  return { ...headingsOf(turns, shapes[0] ? 1 : -1), turns, shapes };
+}
+
 /**
  * Lays out a line: every station turns it by its own angle, to the side on which it gets on towards the hand.
  *
  * @param strips  stations and states
+ * @param way  how it turns
  * @param reach  length of straight pieces [px]
  * @returns ropes, marks and the places of labels
  */
-export function courseOf(strips: Strips, reach: Reach): Course {
+export function courseOf(strips: Strips, way: Way, reach: Reach): Course {
   const { stations } = strips;
-  const shapes = stations.map(({ station }) => (station.kind === "tackle" ? tackleShape(station.reeving) : undefined));
-  const turns = stations.map(({ station }, index) => turnOf(station, shapes[index]));
-  const { headings, sides } = headingsOf(turns, shapes[0] ? 1 : -1);
+  const { headings, sides, turns, shapes } = way;
   const pen: Pen = { at: [0, 0], ropes: [], marks: loadMark([0, 0], headed(headings[0]! + Math.PI)), spots: [] };
   const largest = largestDiameter(stations);
   stations.forEach(({ station }, index) => {

@@ -1,4 +1,5 @@
 import { type Arrangement, narrowArrangement, wideArrangement } from "./arrangement.js";
+import { wayOf } from "./course.js";
 import { type DrawnLine, stripsOf } from "./strips.js";
 import { describedStrips, type EndWords } from "./words.js";
 
@@ -34,8 +35,9 @@ export interface Drawing {
  */
 export function reevingDrawing({ line, load, words = {} }: DrawingInput): Drawing {
   const strips = stripsOf(line, load);
+  const way = wayOf(strips);
   return {
     description: describedStrips(strips, words),
-    arrangements: [wideArrangement(strips, words), narrowArrangement(strips, words)],
+    arrangements: [wideArrangement(strips, way, words), narrowArrangement(strips, way, words)],
   };
 }

@@ -29,7 +29,11 @@ export const directions: readonly Direction[] = ["hauling", "easing"];
 
 /** Pieces of a line: a single one stands for itself. */
 function piecesOf(line: DrawnLine): readonly Line[] {
-  return "stations" in line ? [line] : line;
+  return isList(line) ? line : [line];
+}
+
+function isList(line: DrawnLine): line is readonly Line[] {
+  return Array.isArray(line);
 }
 
 /**

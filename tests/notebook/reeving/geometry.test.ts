@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { courseOf } from "../../../src/notebook/reeving/course.js";
+import { courseOf, wayOf } from "../../../src/notebook/reeving/course.js";
 import { headingsOf } from "../../../src/notebook/reeving/headings.js";
 import { reevingDrawing } from "../../../src/notebook/reeving/reeving-drawing.js";
 import { overlapping, type Point, shapeBox, textBox, textSize } from "../../../src/notebook/reeving/shapes.js";
@@ -66,7 +66,7 @@ describe("drawings of random lines", () => {
           expect(outside).toEqual([]);
         }
       }),
-      { ...seed, numRuns: 400 },
+      { ...seed, numRuns: 250 },
     );
   });
 
@@ -89,7 +89,8 @@ describe("drawings of random lines", () => {
   it("draw every turn with its own wrap", () => {
     fc.assert(
       fc.property(linesOf(straightTurns, 6), (line) => {
-        const { ropes } = courseOf(stripsOf(line, 100), { along: 100, aside: 100 });
+        const strips = stripsOf(line, 100);
+        const { ropes } = courseOf(strips, wayOf(strips), { along: 100, aside: 100 });
         const wraps = line.stations.reduce((sum, one) => sum + ("wrapAngle" in one ? (one.wrapAngle ?? 0) : 0), 0);
         expect(turning(ropes.map(({ points }) => points))).toBeCloseTo(wraps, 6);
       }),
