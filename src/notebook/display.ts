@@ -102,7 +102,7 @@ export function figure(fields: Omit<Figure, "kind">): Figure {
  * @param fields  name, title, caption, line and load [N]; words for the two ends and a finding for readers without sight as wanted
  * @returns the drawing as data: the line itself
  * @throws ValueError for a name that is no slug or an empty text; ReevingError or ValueError for a line that the solver refuses
- * Example: reeving({ name: "mainsheet", title, caption, line, load: 490 }).kind → "reeving"
+ * Example: reeving({ name: "mainsheet", title: "A sheet", caption: "A bare rope.", line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, load: 490 }).kind → "reeving"
  */
 export function reeving(fields: Omit<DrawnReeving, "kind">): DrawnReeving {
   return built("reeving", fields);

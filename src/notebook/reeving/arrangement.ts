@@ -196,7 +196,7 @@ function thicknessScale(
       { kind: "text", at: [from + 38, y + 0.35 * textSize], lines: [text], anchor: "start" },
     ];
   });
-  const note = textBlock(`The rope is drawn the thicker, the harder it pulls. ${footNote(strips)}`, {
+  const note = textBlock(`The harder the rope pulls, the thicker it is drawn, up to five times. ${footNote(strips)}`, {
     width,
     top: top + textLead + 6,
   });

@@ -12,7 +12,7 @@ import {
   type Spot,
   type Tensions,
 } from "./pen.js";
-import type { Shape } from "./shapes.js";
+import { boxAround, overlapping, type Point, type Shape, shapeBox } from "./shapes.js";
 import type { RopeAtStation, Strips } from "./strips.js";
 import { type TackleShape, tackleShape } from "./tackle-shape.js";
 import { across, ahead, headed, turned } from "./vector.js";
@@ -37,6 +37,7 @@ export interface Reach {
 }
 
 const leastLeg = 44;
+const handRoom = 10;
 const mostWrap = 6 * Math.PI;
 const wheels = { smallest: 9, largest: 15, ring: 8 };
 
@@ -96,7 +97,7 @@ export function courseOf(strips: Strips, way: Way, reach: Reach): Course {
 function finished(pen: Pen, strips: Strips, heading: number, reach: Reach): Omit<Course, "load"> {
   const tensions = tensionsAt(strips, strips.stations.length);
   const last = headed(heading);
-  const length = legLength(heading, reach);
+  const length = freeLength(pen, last, legLength(heading, reach));
   const middle = ahead(ahead(pen.at, last, 0.55 * length), across(last), 12);
   drawStraight(pen, heading, length, tensions);
   const hand = pen.at;
@@ -110,6 +111,18 @@ function finished(pen: Pen, strips: Strips, heading: number, reach: Reach): Omit
     stations: spots,
     hand: { at: ahead(hand, last, 25), room: [20, 20], outward: last },
   };
+}
+
+/** A length of the last piece with which the hand does not lie on anything drawn before. */
+function freeLength({ at, marks }: Pen, along: Point, length: number): number {
+  const taken = marks.map(shapeBox);
+  const lengths = [1, 1.3, 0.75, 1.6, 2].map((factor) => factor * length);
+  const free = (one: number) =>
+    [0, 9, 18, 27, 36, 45, 54].every((further) => {
+      const box = boxAround([ahead(at, along, one + further)], handRoom);
+      return !taken.some((other) => overlapping(box, other));
+    });
+  return lengths.find(free) ?? length;
 }
 
 function loadSpot(heading: number): Spot {

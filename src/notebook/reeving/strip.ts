@@ -41,7 +41,8 @@ export function drawnCourse(course: Course, strips: Strips, direction: Direction
       along += lengthOf(points);
       return { kind: "rope", points, width, ...(direction === "easing" && { dashedFrom: from }) };
     });
-  return [...course.marks, ...ropes, ...course.over, ...course.motion[direction]];
+  const motion = strips.states[direction].moves ? course.motion[direction] : [];
+  return [...course.marks, ...ropes, ...course.over, ...motion];
 }
 
 function lengthOf(points: readonly Point[]): number {

@@ -1,5 +1,5 @@
 /** Thinnest and thickest rope of a drawing [px]: five to one. */
-export const thinnestRope = 1.5;
+const thinnestRope = 1.5;
 export const thickestRope = 7.5;
 
 /** Width of a rope under a tension [px], in a straight line from none to the largest tension of the drawing. */

@@ -66,7 +66,7 @@ export function stripTitle(strips: Strips, direction: Direction): string {
 /** What the strips do not say by themselves. */
 export function footNote({ load, velocityRatio }: Strips): string {
   const metres = figures(velocityRatio);
-  const ratio = metres === "1" ? "" : `, which hauls ${metres} m for each metre of the load`;
+  const ratio = metres === "1" ? "" : `, and haul ${metres} m of line for each metre that the load moves`;
   return `Without loss the hand would pull ${printForce(load / velocityRatio)}${ratio}. Losses are given as the hand feels them.`;
 }
 
