@@ -340,6 +340,7 @@ export {
 
 export { hauling, hoisting } from "./materials/hauling.js";
 export type { CoursePoint } from "./motion/course.js";
+export { hoistWork, terminalSpeed } from "./motion/fall.js";
 export {
   bestSpeedShare,
   type HandLaw,
@@ -386,7 +387,7 @@ export {
 } from "./uncertainty/line-band.js";
 export { knobsOf, type LineRecords } from "./uncertainty/line-knobs.js";
 export { type HandQuantity, type KnobSensitivity, lineSensitivity } from "./uncertainty/line-sensitivity.js";
-export { printBand } from "./uncertainty/printed-band.js";
+export { printBand, printRange, printWithRange } from "./uncertainty/printed-band.js";
 export { sampledBand } from "./uncertainty/sampled-band.js";
 export {
   type Sensitivity,
@@ -414,6 +415,7 @@ export type { Observation, Reading, Way } from "./calibration/reading.js";
 export { ReadingError } from "./calibration/reading-error.js";
 export { type ReadingsFile, readReadings } from "./calibration/readings.js";
 export { calibrationRecords } from "./calibration/records.js";
+export { type LineRequest, type StandingLine, standingLine } from "./calibration/standing-line.js";
 export { type TurnShare, turnShare } from "./calibration/turn-share.js";
 export { unknownLine } from "./calibration/unknown-line.js";
 export { type Worksheet, type WorksheetLine, worksheet } from "./calibration/worksheet.js";
@@ -430,13 +432,18 @@ export type {
   CatalogueRing,
   CatalogueRope,
   CrewMember,
+  FastEase,
   LoadSource,
+  OwnLimits,
   Price,
   SailOnBoat,
+  TackleStation,
 } from "./boat/boat.js";
 export type { Budget } from "./boat/budget.js";
 export { type BoatCheck, checkBoat, checkLine, type LineCheck, type LineStanding, lineStanding } from "./boat/check.js";
 export { type BoatComparison, compareBoats, type LineComparison, worstOutcome } from "./boat/compare.js";
+export type { BoatDay, BoatLeg, BoatRace } from "./boat/day.js";
+export { leastDiameterOf } from "./boat/hand-diameter.js";
 export { type Feel, feelOf } from "./boat/judge-hand.js";
 export { type Aspect, aspects, type Judgement } from "./boat/judgement.js";
 export { loadBoat } from "./boat/load.js";
@@ -446,6 +453,7 @@ export { lineOf, type ReadyLine, type ReadyPiece, withLine } from "./boat/ready.
 export { boatJsonSchema } from "./boat/schema.js";
 export { type LineTrial, lineTrials } from "./boat/trials.js";
 export { BoatFileError, type Trouble } from "./boat/trouble.js";
+export { heldLines } from "./materials/held-lines.js";
 
 // Which ropes and blocks should it carry?
 
@@ -466,12 +474,30 @@ export { PlanError } from "./plan/plan-error.js";
 export { type PlanResults, planJson } from "./plan/plan-json.js";
 export type { Chosen, Part, Piece, PlanLine, PlanOption } from "./plan/plan-option.js";
 export type { MeasureLimit, PlanLimit, PlannedBoat, TotalLimit } from "./plan/planned-boat.js";
-export { type Gain, type Priority, priorities } from "./plan/priorities.js";
+export { type Gain, type HardwareGain, type Priority, priorities } from "./plan/priorities.js";
 export { robustBoat } from "./plan/robust.js";
-export { type PartPurchase, type RopePurchase, type ShoppingList, shoppingList } from "./plan/shopping-list.js";
+export {
+  type KeptRope,
+  type PartPurchase,
+  type RopePurchase,
+  type ShoppingList,
+  shoppingList,
+} from "./plan/shopping-list.js";
 export { loadSolver, type Solver } from "./plan/solver.js";
 export { printTotal, type Totals, totalsOf } from "./plan/total.js";
 export type { TotalName } from "./plan/total-name.js";
+
+// How is a number worked out, step by step?
+
+export { type Balance, balanced, type Equation } from "./working/balance.js";
+export { formulas } from "./working/catalogue.js";
+export { type Formula, type FormulaSymbol, type FormulaSymbols, formula } from "./working/formula.js";
+export { massBalance } from "./working/plan-balance.js";
+export { fatigueBalance, lineBalance, motionBalance, ratioBalance } from "./working/solved-balances.js";
+export type { WorkedInput } from "./working/symbol-value.js";
+export { type TackleUnderLoad, tackleBalance } from "./working/tackle-balance.js";
+export { type FormulaInputs, worked } from "./working/worked.js";
+export type { Working } from "./working/working.js";
 
 // Does it agree with what is published?
 
@@ -499,9 +525,11 @@ export {
   table,
   title,
   verdicts,
+  workings,
 } from "./notebook/display.js";
 export { inputFile, secondInputFile } from "./notebook/input.js";
 export type { DrawnReeving, Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
+export { lineSource, ownLine } from "./notebook/own-lines.js";
 export { drawingSvg } from "./notebook/reeving/drawing-svg.js";
 export { type Drawing, type DrawingInput, reevingDrawing } from "./notebook/reeving/reeving-drawing.js";
 export { stationTable } from "./notebook/reeving/station-table.js";

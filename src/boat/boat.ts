@@ -8,6 +8,7 @@ import type { FibreName } from "../materials/fibres.js";
 import type { SurfaceName, TreadName } from "../materials/surfaces.js";
 import type { SailEdition } from "../wind/coefficients.js";
 import type { SailName } from "../wind/sail-table.js";
+import type { BoatDay } from "./day.js";
 
 /** Things by the name that the boat file gives them. */
 export type Named<Thing> = Readonly<Record<string, Thing>>;
@@ -18,6 +19,12 @@ export interface CrewMember {
   readonly hold: number;
   /** Force for a short haul [N]. */
   readonly pull: number;
+  /** Largest grip of one rested hand on a handle [N]; asked for where a day is to be judged. */
+  readonly grip?: number;
+  /** Hands that hold a line; one when absent. */
+  readonly hands?: 1 | 2;
+  /** False when absent. */
+  readonly gloves?: boolean;
 }
 
 /** Wind, air and water for which the boat is checked. */
@@ -128,6 +135,10 @@ export interface TackleStation extends OnTheWay {
   readonly leadBlocks?: number;
   /** Length of one part, hauled in [m]. */
   readonly length?: number;
+  /** Length of one part, all let out [m]: what a part more or less takes of the rope. */
+  readonly letOut?: number;
+  /** Other numbers of parts that there is room for; one or two more or fewer when absent, none when empty. */
+  readonly otherParts?: readonly number[];
 }
 
 /** A cleat of the catalogue. */
@@ -152,6 +163,28 @@ export interface Movement {
   readonly settled: number;
   /** Time from then to the end of the leg [s]. */
   readonly after: number;
+}
+
+/** What one line must keep to. */
+export interface OwnLimits {
+  /** Thinnest that it may be where the hand works it [m]; by the custom of its kind when absent. */
+  readonly leastDiameter?: number;
+  /** Most pull to haul it, and to hold it, in the design wind [N]; the crew's own figures when absent. */
+  readonly hauling?: number;
+  readonly holding?: number;
+  /** Most line that the hand hauls for each metre at the sail [m]. */
+  readonly mostLine?: number;
+  /** Dry mass of the line with its hardware [kg]. */
+  readonly mass?: number;
+  readonly cost?: Price;
+}
+
+/** A line let out fast through the hand. */
+export interface FastEase {
+  /** [m/s] */
+  readonly speed: number;
+  /** [s] */
+  readonly duration: number;
 }
 
 /** Kinds of lines: what they are for. */
@@ -179,11 +212,15 @@ export interface BoatLine {
   readonly touches?: readonly string[];
   /** For this line instead of the boat's. */
   readonly safetyFactor?: number;
+  /** How fast it is let out through the hand; by custom when absent. */
+  readonly ease?: FastEase;
+  readonly limits?: OwnLimits;
 }
 
-/** A sum of money; a boat file has one currency. */
+/** A sum of money; a boat file has one currency, or none. */
 export interface Price {
   readonly amount: number;
+  /** The user's own word, such as `EUR`; empty when there is none. */
   readonly currency: string;
 }
 
@@ -211,6 +248,8 @@ export interface CatalogueBlock extends Hardware {
   readonly bearing: keyof typeof bearings;
   readonly workingLoad: number;
   readonly ratchet?: { readonly tread: TreadName; readonly engageLoad?: number };
+  /** A sheave that is built into mast or deck: it takes the place of such a one only. */
+  readonly builtIn?: boolean;
 }
 
 /** A ring that can be had. */
@@ -245,6 +284,8 @@ export interface Limits {
   readonly safetyFactor: number;
   /** True wind from which sheets must go out by themselves [m/s]; the light wind when absent. */
   readonly runOutWind?: number;
+  /** Thinnest that a line held by hand may be there [m]; by the custom of its kind when absent. */
+  readonly leastDiameter?: number;
   /** Dry mass of all lines and their hardware [kg]. */
   readonly mass?: number;
   readonly cost?: Price;
@@ -261,4 +302,6 @@ export interface Boat {
   readonly lines: Named<BoatLine>;
   readonly catalogue: Catalogue;
   readonly limits: Limits;
+  /** A day on the water, for whoever holds lines by hand. */
+  readonly day?: BoatDay;
 }

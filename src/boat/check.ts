@@ -4,11 +4,15 @@ import { outcomeOf, type Verdict } from "../quantity/verdict.js";
 import type { Band } from "../sources/band.js";
 import type { Boat } from "./boat.js";
 import { added, type Budget, budgetOf } from "./budget.js";
+import { judgeDiameter } from "./hand-diameter.js";
+import { judgeBudget } from "./judge-budget.js";
 import { judgeCleat, judgeShape } from "./judge-cleat.js";
+import { judgeDay } from "./judge-day.js";
+import { judgeEase } from "./judge-ease.js";
 import { type Feel, feelOf, judgeHand, judgeRunOut } from "./judge-hand.js";
 import { judgeStrength } from "./judge-strength.js";
 import { judgeWear } from "./judge-wear.js";
-import { byNeed, type Judgement, safetyAspects, worseBy } from "./judgement.js";
+import { byNeed, isSafe, type Judgement, worseBy } from "./judgement.js";
 import type { LineLoads } from "./loads.js";
 import { lineOf, withLine } from "./ready.js";
 import { type LineTrial, lineTrials } from "./trials.js";
@@ -57,19 +61,24 @@ export interface BoatCheck {
 export function lineStanding(boat: Boat, name: string): LineStanding {
   const ready = lineOf(boat, name);
   const feel = feelOf(ready);
+  const budget = budgetOf(boat, ready);
   return {
     name,
     loads: ready.loads,
     feel,
     judgements: [
       ...judgeHand(boat, ready, feel),
+      judgeDiameter(boat, ready),
+      ...judgeDay(boat, ready, feel),
       ...judgeCleat(boat, ready),
       ...judgeRunOut(ready, feel),
+      ...judgeEase(ready, feel),
       ...judgeShape(boat, ready),
       ...judgeWear(boat, ready),
       ...judgeStrength(boat, ready),
+      ...judgeBudget(ready, budget),
     ],
-    budget: budgetOf(boat, ready),
+    budget,
   };
 }
 
@@ -157,8 +166,6 @@ function changeWords(one: Judgement, now: readonly Judgement[], trial: LineTrial
   const reason = mended === undefined ? "" : `: ${mended.reason}`;
   return `${trial.words}${reason}${doubts.length === 0 ? "" : ` (then in doubt: ${doubts.join(", ")})`}`;
 }
-
-const isSafe = ({ aspect, outcome }: Judgement) => outcome !== "fails" || !safetyAspects.has(aspect);
 
 /** What can hurt somebody first, then by need. */
 function byDanger(one: Judgement, other: Judgement): number {

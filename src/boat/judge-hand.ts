@@ -1,7 +1,8 @@
 import { figures, printForce } from "../quantity/print.js";
+import type { HandForces, PreparedLine } from "../reeving/line.js";
 import { lineLimits } from "../rope/thin-limits.js";
 import type { Band } from "../sources/band.js";
-import type { Boat } from "./boat.js";
+import type { Boat, BoatLine, CrewMember } from "./boat.js";
 import { type Judgement, judged } from "./judgement.js";
 import type { ReadyLine } from "./ready.js";
 
@@ -25,10 +26,18 @@ export interface Feel {
  */
 export function feelOf({ over, loads, line }: ReadyLine): Feel {
   const load = { load: loads.design };
+  // Both forces come from one state of the line.
+  const known = new Map<string, HandForces>();
+  const forcesOf = (run: PreparedLine, values: Readonly<Record<string, number>>) => {
+    const key = Object.values(values).join(" ");
+    const forces = known.get(key) ?? run.handForces(Math.max(0, values.load!));
+    known.set(key, forces);
+    return forces;
+  };
   const tail = line.tailDrag ?? 0;
   return {
-    hauling: notBelowNothing(over(load, (run, values) => run.handForces(Math.max(0, values.load!)).hauling)),
-    easing: notBelowNothing(over(load, (run, values) => run.handForces(Math.max(0, values.load!)).easing)),
+    hauling: notBelowNothing(over(load, (run, values) => forcesOf(run, values).hauling)),
+    easing: notBelowNothing(over(load, (run, values) => forcesOf(run, values).easing)),
     runOutLoad: notBelowNothing(over({}, (run) => run.runOutLoad(tail))),
   };
 }
@@ -39,16 +48,26 @@ const over = (there: number, { value, high }: Band) => ({
   worst: there / Math.max(high, 1e-9),
 });
 
+/** Most that a hand hauls and holds on a line [N]: the crew's figures, or less where boat or line sets a limit. */
+export function mostForces(
+  limits: Boat["limits"],
+  line: BoatLine,
+  { hold, pull }: CrewMember,
+): { readonly pull: number; readonly hold: number } {
+  const { hauling = pull, holding = hold } = line.limits ?? {};
+  return { pull: Math.min(pull, hauling), hold: Math.min(hold, holding, limits.handForce ?? hold) };
+}
+
 /** Whether the hand can hold the line, and haul it. */
 export function judgeHand({ limits }: Boat, { line, hand, pieces }: ReadyLine, { hauling, easing }: Feel): Judgement[] {
+  const { pull, hold: most } = mostForces(limits, line, hand);
   const hauls = judged(
     "hauls",
     "pull to haul",
-    over(hand.pull, hauling),
-    `hauling asks for ${printForce(hauling.value)}, likely ${range(hauling)}; ${line.hand} pulls ${printForce(hand.pull)}`,
+    over(pull, hauling),
+    `hauling asks for ${printForce(hauling.value)}, likely ${range(hauling)}; ${pull < hand.pull ? "the line is allowed" : `${line.hand} pulls`} ${printForce(pull)}`,
   );
   if (line.heldBy === "cleat") return [hauls];
-  const most = Math.min(hand.hold, limits.handForce ?? Number.POSITIVE_INFINITY);
   const holds = judged(
     "holds",
     "hand that holds",

@@ -1,7 +1,8 @@
 import { Refusal } from "../quantity/errors.js";
 import { figures } from "../quantity/print.js";
 import { checkedMake } from "../rope/make.js";
-import type { Boat, BoatLine, BoatStation, Catalogue, Named, Price } from "./boat.js";
+import type { Boat, BoatLine, BoatStation, Catalogue, Named, Price, TackleStation } from "./boat.js";
+import { dayOf, heldInDay } from "./judge-day.js";
 import { lineLoads } from "./loads.js";
 import { makeOf } from "./pieces.js";
 import { lineOf } from "./ready.js";
@@ -19,7 +20,7 @@ export interface Finding {
 export function crossTroubles(boat: Boat): Finding[] {
   const whole = [...windTroubles(boat), ...ropeTroubles(boat), ...cleatTroubles(boat), ...currencyTroubles(boat)];
   const names = Object.entries(boat.lines).flatMap(([name, line]) => nameTroubles(boat, name, line));
-  const found = [...whole, ...names];
+  const found = [...whole, ...names, ...dayTroubles(boat)];
   // The models are asked only about a boat whose parts are all there.
   return found.length > 0
     ? found
@@ -81,7 +82,33 @@ function cleatTroubles({ catalogue: { cleats } }: Boat): Finding[] {
     }));
 }
 
-function currencyTroubles({ catalogue, limits }: Boat): Finding[] {
+/** Lines that the day holds but nobody can, people without a grip, and times that do not go together. */
+function dayTroubles({ day, lines, crew }: Boat): Finding[] {
+  if (day === undefined) return [];
+  const held = day.races.flatMap(({ legs }, race) =>
+    legs.flatMap(({ holds }, leg) =>
+      Object.keys(holds).flatMap((name): Finding[] => {
+        const path = ["day", "races", race, "legs", leg, "holds", name];
+        const strange = unknown(path, name, lines, "a line of this file");
+        if (strange.length > 0 || lines[name]!.heldBy === "hand") return strange;
+        const advice = "Leave it out here, or write heldBy: hand at the line.";
+        return [{ path, found: `"${name}", which a cleat holds`, allowed: "a line that is held by hand", advice }];
+      }),
+    ),
+  );
+  const hands = new Set(heldInDay(day).flatMap((name) => (Object.hasOwn(lines, name) ? [lines[name]!.hand] : [])));
+  const weak = [...hands]
+    .filter((name) => Object.hasOwn(crew, name) && crew[name]!.grip === undefined)
+    .map((name) => ({
+      path: ["crew", name],
+      found: "no grip",
+      allowed: "the largest grip of one rested hand of whoever holds a line in the day",
+      advice: 'Squeeze a hand scale, and write for example "grip: 350 N".',
+    }));
+  return [...held, ...weak, ...refused(["day"], () => dayOf(day, ""))];
+}
+
+function currencyTroubles({ catalogue, lines, limits }: Boat): Finding[] {
   const prices = Object.entries(catalogue).flatMap(([kind, things]) =>
     Object.entries(things as Named<{ price: Price }>).map(([name, { price }]) => ({
       path: ["catalogue", kind, name, "price"],
@@ -89,13 +116,16 @@ function currencyTroubles({ catalogue, limits }: Boat): Finding[] {
     })),
   );
   if (limits.cost !== undefined) prices.push({ path: ["limits", "cost"], price: limits.cost });
+  for (const [name, line] of Object.entries(lines))
+    if (line.limits?.cost !== undefined)
+      prices.push({ path: ["lines", name, "limits", "cost"], price: line.limits.cost });
   const first = prices[0]?.price.currency;
   return prices
     .filter(({ price }) => price.currency !== first)
     .map(({ path, price }) => ({
       path,
-      found: price.currency,
-      allowed: `one currency in the whole file: ${first}`,
+      found: price.currency === "" ? "a price without a currency" : price.currency,
+      allowed: `one currency in the whole file: ${first === "" ? "none" : first}`,
       advice: "Turn the price into that currency.",
     }));
 }
@@ -166,11 +196,15 @@ function pathTroubles(path: Finding["path"], { path: stations, heldBy }: BoatLin
   return troubles;
 }
 
+/** Rope in a tackle: let out where that is known. */
+function inTackle({ length = 0, letOut = length, parts }: TackleStation): number {
+  return Math.max(length, letOut) * parts;
+}
+
 /** Rope that the way takes, sail to the last station. */
 function wayLength(stations: readonly BoatStation[]): number {
   return stations.reduce(
-    (sum, station) =>
-      sum + (station.distance ?? 0) + (station.kind === "tackle" ? (station.length ?? 0) * station.parts : 0),
+    (sum, station) => sum + (station.distance ?? 0) + (station.kind === "tackle" ? inTackle(station) : 0),
     0,
   );
 }

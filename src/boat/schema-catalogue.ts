@@ -5,7 +5,7 @@ import { constructions } from "../materials/constructions.js";
 import { fibres } from "../materials/fibres.js";
 import { surfaces, treads } from "../materials/surfaces.js";
 import type { Catalogue } from "./boat.js";
-import { mapping, named, nameIn, price, quantity, wanted } from "./schema-words.js";
+import { mapping, named, nameIn, price, quantity, wanted, yesOrNo } from "./schema-words.js";
 
 const hardware = {
   mass: quantity("mass", "mass as weighed"),
@@ -44,6 +44,9 @@ const block = mapping(
         engageLoad: quantity("engageLoad", "block load above which it locks; always on when left out").exactOptional(),
       },
       "makes the block a ratchet",
+    ).exactOptional(),
+    builtIn: yesOrNo(
+      "true for a sheave that is built into mast or deck: it takes the place of such a one only",
     ).exactOptional(),
     ...hardware,
   },

@@ -10,6 +10,7 @@ import {
   nameIn,
   oneOf,
   plain,
+  price,
   quantity,
   quoted,
   wanted,
@@ -76,6 +77,13 @@ const station = kinds(
         block: chosenName("block of the catalogue; one for each sheave"),
         leadBlocks: count("lead blocks after the tackle", 0, 8).exactOptional(),
         length: quantity("lineLength", "length of one part, hauled in").exactOptional(),
+        letOut: quantity("lineLength", "length of one part, all let out").exactOptional(),
+        otherParts: list(
+          count("rope parts", 1, 12),
+          11,
+          "other numbers of parts that there is room for",
+          0,
+        ).exactOptional(),
       },
       "a purchase",
     ),
@@ -125,6 +133,27 @@ export const lineSchema = mapping(
     ).exactOptional(),
     touches: list(chosenName("line of this file"), 6, "lines that it rubs on while it runs").exactOptional(),
     safetyFactor: plain("safetyFactor", "for this line instead of the boat's").exactOptional(),
+    ease: mapping(
+      {
+        speed: quantity("ropeSpeed", "speed of the line through the hand"),
+        duration: quantity("duration", "how long it runs"),
+      },
+      "how fast it is let out through the hand; by custom when left out",
+    ).exactOptional(),
+    limits: mapping(
+      {
+        leastDiameter: quantity(
+          "ropeDiameter",
+          "thinnest that it may be where the hand works it; by custom when left out",
+        ).exactOptional(),
+        hauling: quantity("handTension", "most pull to haul it; that of its hand when left out").exactOptional(),
+        holding: quantity("handTension", "most pull to hold it; that of its hand when left out").exactOptional(),
+        mostLine: quantity("lineLength", "most line that the hand hauls for each metre at the sail").exactOptional(),
+        mass: quantity("mass", "dry mass of the line with its hardware").exactOptional(),
+        cost: price("whole", "price of the line with its hardware").exactOptional(),
+      },
+      "what this line must keep to",
+    ).exactOptional(),
   },
   "a line",
 ) satisfies z.ZodType<BoatLine>;

@@ -115,10 +115,10 @@ export function named<Thing extends z.ZodType>(thing: Thing, meaning: string) {
     .meta({ description: meaning });
 }
 
-/** A list with something in it. */
-export function list<Thing extends z.ZodType>(thing: Thing, most: number, meaning: string) {
-  const error = () => wanted(`a list of 1 to ${most}`, "Write one a line, each after a dash.");
-  return z.array(thing, { error }).min(1, { error }).max(most, { error }).meta({ description: meaning });
+/** A list, with something in it where nothing else is said. */
+export function list<Thing extends z.ZodType>(thing: Thing, most: number, meaning: string, least = 1) {
+  const error = () => wanted(`a list of ${least} to ${most}`, "Write one a line, each after a dash.");
+  return z.array(thing, { error }).min(least, { error }).max(most, { error }).meta({ description: meaning });
 }
 
 /** Free words. */
@@ -134,18 +134,27 @@ export function yesOrNo(meaning: string) {
     .meta({ description: meaning });
 }
 
-const money = { whole: /^(\d{1,7}(?:\.\d{1,2})?) ([A-Z]{3})$/u, metre: /^(\d{1,7}(?:\.\d{1,2})?) ([A-Z]{3})\/m$/u };
+const amount = "(\\d{1,7}(?:\\.\\d{1,2})?)";
+const currency = "(?: ([\\p{L}\\p{Sc}]{1,12}))?";
+const money = {
+  whole: new RegExp(`^${amount}${currency}$`, "u"),
+  metre: new RegExp(`^${amount}${currency} ?/m$`, "u"),
+};
 
-/** A price with its currency, of a piece or of a metre. */
+/** A price, of a piece or of a metre, with the user's own word for the currency or without one. */
 export function price(of: keyof typeof money, meaning: string) {
   const example = of === "metre" ? "2.40 EUR/m" : "18 EUR";
-  const message = wanted(`a price such as "${example}"`, "Write amount, currency in three capitals, and /m for rope.");
+  const message = wanted(
+    `a price such as "${example}"${of === "metre" ? ' or "2.40/m"' : " or 18"}`,
+    "Write the amount, a word for the currency if you like, and /m for rope.",
+  );
+  const error = () => message;
   return z
-    .string({ error: () => message })
+    .union([z.string({ error }), z.number({ error })], { error })
     .meta({ description: meaning, examples: [example] })
-    .transform((text, context): Price => {
-      const [, amount, currency] = money[of].exec(text) ?? [];
-      if (amount !== undefined && currency !== undefined) return { amount: Number(amount), currency };
+    .transform((written, context): Price => {
+      const [, sum, word = ""] = money[of].exec(String(written)) ?? [];
+      if (sum !== undefined) return { amount: Number(sum), currency: word };
       context.addIssue({ code: "custom", message });
       return z.NEVER;
     });

@@ -3,6 +3,7 @@ import { sailEditions } from "../wind/coefficients.js";
 import type { SailName } from "../wind/sail-table.js";
 import type { Boat } from "./boat.js";
 import { catalogueSchema } from "./schema-catalogue.js";
+import { daySchema } from "./schema-day.js";
 import { kinds, lineSchema } from "./schema-lines.js";
 import {
   chosenName,
@@ -96,6 +97,15 @@ const fields = {
       {
         hold: quantity("handTension", "force that one hand keeps up all day"),
         pull: quantity("handTension", "force for a short haul"),
+        grip: quantity(
+          "maximumGrip",
+          "largest grip of one rested hand, for whoever holds lines in a day",
+        ).exactOptional(),
+        hands: z
+          .literal([1, 2], { error: () => wanted("1 or 2", "Count the hands that hold a line.") })
+          .meta({ description: "hands that hold a line; one when left out" })
+          .exactOptional(),
+        gloves: yesOrNo("whether the hands wear gloves; bare when left out").exactOptional(),
       },
       "what somebody on board can pull",
     ),
@@ -122,11 +132,16 @@ const fields = {
       ).exactOptional(),
       safetyFactor: plain("safetyFactor", "break load over working load"),
       runOutWind: quantity("windSpeed", "true wind from which sheets must go out by themselves").exactOptional(),
+      leastDiameter: quantity(
+        "ropeDiameter",
+        "thinnest that a line held by hand may be there; by custom when left out",
+      ).exactOptional(),
       mass: quantity("mass", "dry mass of all lines with their hardware").exactOptional(),
       cost: price("whole", "price of all lines with their hardware").exactOptional(),
     },
     "what the boat must keep to",
   ),
+  day: daySchema.exactOptional(),
 };
 
 /** A boat file as somebody writes it. */

@@ -1,5 +1,7 @@
 import type { Boat, BoatLine, BoatStation, Catalogue, CatalogueBlock, CatalogueRope } from "./boat.js";
 
+import { otherParts, withParts } from "./parts.js";
+
 /** A single change of a line, to be tried. */
 export interface LineTrial {
   readonly words: string;
@@ -15,6 +17,7 @@ const steps = {
   strands: 0.15,
   bearing: 0.15,
   ratchet: 0.7,
+  ring: 0.4,
   part: 0.35,
   cleat: 0.5,
   turn: 0.2,
@@ -22,6 +25,9 @@ const steps = {
 
 /** Turns that are tried on a horn cleat that takes the place of another. */
 const hornTurns: readonly number[] = [2, 3, 4, 5, 6];
+
+/** Crossings over its horns that go with them. */
+const hornEights = 2;
 
 const between = (one: number, other: number) => Math.abs(Math.log(one / other));
 
@@ -78,23 +84,40 @@ function stationTrials(catalogue: Catalogue, line: BoatLine, at: number): LineTr
   });
   if (station.kind === "ring") {
     const now = catalogue.rings[station.ring]!;
-    return others(catalogue.rings, station.ring).map(([ring, { diameter }]) =>
-      put(ring, between(diameter, now.diameter), { ...station, ring }),
-    );
+    const { ring: _, ...place } = station;
+    return [
+      ...others(catalogue.rings, station.ring).map(([ring, { diameter }]) =>
+        put(ring, between(diameter, now.diameter), { ...station, ring }),
+      ),
+      ...Object.entries(catalogue.blocks)
+        .filter(([, block]) => block.builtIn !== true && block.ratchet === undefined)
+        .map(([block, { diameter }]) =>
+          put(`${block} instead of the ring`, steps.ring + between(diameter, now.diameter) / 4, {
+            ...place,
+            kind: "block",
+            block,
+          }),
+        ),
+    ];
   }
   if (station.kind === "cleat") return cleatTrials(catalogue, station, put);
   const now = catalogue.blocks[station.block]!;
-  const blocks = others(catalogue.blocks, station.block).map(([block, other]) =>
-    put(block, blocksApart(other, now), { ...station, block }),
-  );
+  const blocks = others(catalogue.blocks, station.block)
+    .filter(([, other]) => (other.builtIn === true) === (now.builtIn === true))
+    .map(([block, other]) => put(block, blocksApart(other, now), { ...station, block }));
   if (station.kind !== "tackle") return blocks;
-  const parts = [-2, -1, 1, 2].map((more) => ({ parts: station.parts + more, away: steps.part * Math.abs(more) }));
-  return [
-    ...blocks,
-    ...parts
-      .filter((one) => one.parts >= 1 && one.parts <= 12)
-      .map((one) => put(`${one.parts} parts instead of ${station.parts}`, one.away, { ...station, parts: one.parts })),
-  ];
+  return [...blocks, ...partTrials(line, at)];
+}
+
+/** One station of a line with other numbers of parts, where it is a tackle. */
+export function partTrials(line: BoatLine, at: number): LineTrial[] {
+  const station = line.path[at]!;
+  if (station.kind !== "tackle") return [];
+  return otherParts(station).map((parts) => ({
+    words: `${parts} ${parts === 1 ? "part" : "parts"} instead of ${station.parts} at ${station.name}`,
+    away: steps.part * Math.abs(parts - station.parts),
+    line: withParts(line, at, parts),
+  }));
 }
 
 function others<Thing>(table: Readonly<Record<string, Thing>>, name: string): [string, Thing][] {
@@ -110,7 +133,12 @@ function cleatTrials(
   const swaps = others(cleats, station.cleat).flatMap(([cleat, { type }]) =>
     type === "horn"
       ? hornTurns.map((wound, index) =>
-          put(`${cleat} with ${wound} turns`, steps.cleat + steps.turn * index, { ...plain, cleat, turns: wound }),
+          put(`${cleat} with ${wound} turns and ${hornEights} eights`, steps.cleat + steps.turn * index, {
+            ...plain,
+            cleat,
+            turns: wound,
+            eights: hornEights,
+          }),
         )
       : [put(cleat, steps.cleat, { ...plain, cleat })],
   );

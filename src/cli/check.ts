@@ -3,6 +3,7 @@ import { worstOutcome } from "../boat/compare.js";
 import { type Aspect, aspects, byNeed, type Judgement } from "../boat/judgement.js";
 import { figures } from "../quantity/print.js";
 import type { Outcome } from "../quantity/verdict.js";
+import type { Band } from "../sources/band.js";
 import { readBoat } from "./boats.js";
 import { aligned } from "./columns.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
@@ -27,17 +28,29 @@ const questions: Readonly<Record<Aspect, string>> = {
   stays: "does not stay",
   lasts: "does not last",
   strong: "is too weak",
+  weighs: "is too heavy",
+  costs: "costs too much",
 };
 
-function row(line: LineCheck): string[] {
-  const { name, feel, budget } = line;
+/** Outcome with the least margin at the bad end of the range, such as `yes 1.4`; a margin of ten says enough. */
+function verdictCell({ judgements }: LineCheck, aspect: Aspect): string {
+  const own = judgements.filter((one) => one.aspect === aspect);
+  if (own.length === 0) return outcomeWord(undefined);
+  const worst = worstOutcome({ judgements }, aspect);
+  const margin = Math.min(...own.map(({ margins }) => (worst === "fails" ? margins.middle : margins.worst)));
+  return `${outcomeWord(worst)} ${margin >= 10 ? ">10" : figures(margin, 2)}`;
+}
+
+const withRange = ({ value, low, high }: Band, factor = 1) =>
+  `${figures(factor * value)} (${figures(factor * low)}–${figures(factor * high)})`;
+
+function numbers({ name, feel, budget }: LineCheck): string[] {
   return [
     name,
-    figures(feel.hauling.value),
-    figures(feel.easing.value),
-    figures(feel.runOutLoad.value, 2),
-    ...aspects.map((aspect) => outcomeWord(worstOutcome(line, aspect))),
-    figures(1000 * budget.dry.value),
+    withRange(feel.hauling),
+    withRange(feel.easing),
+    withRange(feel.runOutLoad),
+    withRange(budget.dry, 1000),
     figures(1000 * budget.wet.value),
     figures(budget.cost),
   ];
@@ -49,12 +62,25 @@ function mending(name: string, one: Judgement): string {
   return `${name}: ${doubt}${questions[one.aspect]} (${one.subject}): ${one.reason}. ${change}`;
 }
 
-/** The table and the list of a check, for a terminal. */
+/** Verdicts line by line; what a line is not asked for has a dash. */
+function verdictTable({ lines }: BoatCheck): string {
+  const rows = lines.map((line) => [line.name, ...aspects.map((aspect) => verdictCell(line, aspect))]);
+  return aligned([["line", ...aspects], ...rows], []);
+}
+
+function numberTable({ lines, currency }: BoatCheck): string {
+  const titles = ["line", "haul [N]", "hold [N]", "out [N]", "dry [g]", "wet [g]", currency === "" ? "cost" : currency];
+  return aligned(
+    [titles, ...lines.map(numbers)],
+    titles.map((_, column) => column > 0),
+  );
+}
+
+/** The tables and the lists of a check, for a terminal. */
 function report(check: BoatCheck): string {
-  const titles = ["line", "haul [N]", "hold [N]", "out [N]", ...aspects, "dry [g]", "wet [g]", check.currency];
-  const numeric = titles.map((_, column) => (column > 0 && column < 4) || column > 3 + aspects.length);
-  const table = aligned([titles, ...check.lines.map(row)], numeric);
-  const sums = `All lines: ${figures(check.dry.value)} kg dry (${figures(check.dry.low)} to ${figures(check.dry.high)}), ${figures(check.wet.value)} kg wet, ${figures(check.cost, 4)} ${check.currency}.`;
+  const { currency } = check;
+  const cost = `${figures(check.cost, 4)} ${currency}`.trim();
+  const sums = `All lines: ${figures(check.dry.value)} kg dry (${figures(check.dry.low)} to ${figures(check.dry.high)}), ${figures(check.wet.value)} kg wet, cost ${cost}.`;
   const totals = check.totals
     .filter(({ outcome }) => outcome !== "holds")
     .map(({ subject, reason }) => `Over the limit, ${subject}: ${reason}.`);
@@ -67,20 +93,41 @@ function report(check: BoatCheck): string {
       .map((one) => mending(name, one)),
   );
   const firstWords = first === undefined ? "Nothing to mend." : `First: ${mending(first.line, first)}`;
-  const doubts = check.lines.reduce(
-    (sum, { judgements }) => sum + judgements.filter(({ outcome }) => outcome === "doubtful").length,
-    0,
-  );
   const more = mend.length === 0 ? [] : ["", "Then:", ...mend.map((words) => `- ${words}`)];
+  const doubts = check.lines.flatMap(({ name, judgements }) => {
+    const own = judgements.filter(({ outcome }) => outcome === "doubtful").sort(byNeed);
+    const words = own.map(
+      ({ subject, margins }) => `${subject} ${figures(margins.worst, 2)}–${figures(margins.middle, 2)}`,
+    );
+    return own.length === 0 ? [] : [`- ${name}: ${words.join(", ")}`];
+  });
   const doubtWords =
-    doubts === 0
+    doubts.length === 0
       ? []
-      : ["", `${doubts} in doubt: right at the middle of the range, not over all of it; --json lists them.`];
-  const caution = "Estimates for comparing: rated strength, class rules and a qualified rigger decide.";
-  return `${[check.name, "", table, "", sums, ...totals, "", firstWords, ...more, ...doubtWords, "", caution].join("\n")}\n`;
+      : ["", "In doubt, with the margin at the bad end and in the middle of the range (1 is just enough):", ...doubts];
+  return `${[
+    check.name,
+    "",
+    verdictTable(check),
+    "",
+    "Beside each verdict: its least margin at the bad end of the range, of a NO in the middle; 1 is just enough.",
+    "",
+    numberTable(check),
+    "",
+    "In brackets: 5th to 95th percentile of what friction, loads and ropes may be.",
+    "",
+    sums,
+    ...totals,
+    "",
+    firstWords,
+    ...more,
+    ...doubtWords,
+    "",
+    "Estimates for comparing: rated strength, class rules and a qualified rigger decide.",
+  ].join("\n")}\n`;
 }
 
-/** `haulbook check`: a verdict for every line of a boat; 1 where a line breaks or is not held. */
+/** `haulbook check`: a verdict for every line of a boat; 1 where a line breaks, is not held or burns the hand. */
 export async function check({ boat, json }: CheckOptions, surroundings: Surroundings): Promise<ExitCode> {
   const found = checkBoat(await readBoat(boat, surroundings));
   surroundings.out(json ? `${JSON.stringify(found, undefined, 2)}\n` : report(found));

@@ -78,16 +78,22 @@ export async function readCommand(args: readonly string[], version: string): Pro
           })
           .option("open", { type: "boolean", default: false, describe: "Open the index afterwards" })
           .option("output", outputOption)
+          .option("readings", {
+            type: "string",
+            describe: "Readings of your own boat (.csv, .yaml): its lines replace those of the catalogue",
+            requiresArg: true,
+          })
           .option("cache", {
             type: "boolean",
             default: true,
             describe: "Leave out what nothing has changed (--no-cache runs everything)",
           })
           .example("$0 reports", "Build all reports")
+          .example("$0 reports --readings readings.csv", "Build them for the boat that you measured")
           .example("$0 reports around-a-ring --open", "Build one report and look at the index")
           .example("$0 reports --single-file --output handout", "Pages to send, in a folder of their own"),
-      ({ names, singleFile, open, output, cache }) => {
-        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, cache } };
+      ({ names, singleFile, open, output, readings, cache }) => {
+        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, readings, cache } };
       },
     )
     .command(
@@ -165,7 +171,9 @@ export async function readCommand(args: readonly string[], version: string): Pro
           )
           .positional("boat", boatPosition("Boat file (YAML)"))
           .option("json", jsonOption)
-          .epilogue("Exit code: 0 safe, 1 a line breaks or is not held, or the file is wrong, 2 wrong use."),
+          .epilogue(
+            "Exit code: 0 safe, 1 a line breaks, is not held or burns the hand, or the file is wrong, 2 wrong use.",
+          ),
       ({ boat, json }) => {
         command = { verb: "check", options: { boat, json } };
       },
@@ -198,6 +206,12 @@ export async function readCommand(args: readonly string[], version: string): Pro
             default: false,
             describe: "Keep the limits at the bad end of the range as well",
           })
+          .option("points", {
+            type: "number",
+            default: 25,
+            describe: "Plans to show that trade mass, hand force and cost",
+            requiresArg: true,
+          })
           .option("lists", {
             type: "string",
             describe: "Folder for shopping list, cut list and more as CSV; nothing is written over",
@@ -206,8 +220,8 @@ export async function readCommand(args: readonly string[], version: string): Pro
           .option("html", htmlOption)
           .option("json", jsonOption)
           .epilogue("Exit code: 0 planned, 1 limits conflict or the file is wrong, 2 wrong use."),
-      ({ boat, json, robust, lists, html }) => {
-        command = { verb: "plan", options: { boat, json, robust, lists, html } };
+      ({ boat, json, robust, points, lists, html }) => {
+        command = { verb: "plan", options: { boat, json, robust, points, lists, html } };
       },
     )
     .command(

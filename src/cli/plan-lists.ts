@@ -8,7 +8,7 @@ import { shoppingList } from "../plan/shopping-list.js";
 /** Names of the lists of a plan, and of their files. */
 export const listNames = ["before-after", "shopping-list", "cut-list", "mass-budget"] as const;
 
-/** The lists of a plan. Only lines that change are bought and cut. */
+/** The lists of a plan. Only what changes is bought and cut. */
 export function planLists(
   before: readonly Chosen[],
   choice: readonly Chosen[],
@@ -17,7 +17,7 @@ export function planLists(
   return {
     "before-after": changeRows(beforeAfter(before, choice)),
     "shopping-list": shoppingRows(shoppingList({ choice, before })),
-    "cut-list": cutRows(cutList(made)),
+    "cut-list": cutRows(cutList(made, before)),
     "mass-budget": massRows(massBudget(choice)),
   };
 }

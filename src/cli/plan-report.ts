@@ -4,6 +4,8 @@ import type { LimitPrice } from "../plan/limit-price.js";
 import type { PlanList } from "../plan/list.js";
 import type { Optimum } from "../plan/optimum.js";
 import type { Chosen } from "../plan/plan-option.js";
+import type { PlannedBoat } from "../plan/planned-boat.js";
+import type { Priority } from "../plan/priorities.js";
 import { printTotal, totalNames, totalOf } from "../plan/total.js";
 import { figures } from "../quantity/print.js";
 import { aligned } from "./columns.js";
@@ -12,27 +14,36 @@ import { planLists } from "./plan-lists.js";
 /** What a plan prints for a terminal. */
 interface PlanToPrint {
   readonly name: string;
+  readonly boat: PlannedBoat;
   readonly before: readonly Chosen[];
   readonly best: Optimum;
   readonly front: Front;
+  /** Points that were asked for [-]. */
+  readonly wanted: number;
   readonly prices: readonly LimitPrice[];
+  readonly priorities: readonly Priority[];
   readonly robust: boolean;
 }
 
 /** The tables and lists of a plan, for a terminal. */
 export function planReport(plan: PlanToPrint): string {
-  const { name, before, best, prices, robust } = plan;
+  const { name, boat, before, best, prices, robust } = plan;
   const lists = planLists(before, best.choice);
-  const paid = prices.filter(({ saved }) => saved > 0).map(({ words }) => `- ${words}`);
-  const free = prices.length - paid.length;
+  const paid = bulleted(prices.filter(({ saved }) => saved > 0).map(({ words }) => words));
+  const costly = prices.filter(({ saved }) => saved > 0).length;
+  const free = prices.length - costly;
   const end = robust ? "at the bad end of the range" : "in the middle of the range";
   const sections: [string, string][] = [
-    [`Lightest plan, limits kept ${end}: line by line`, linesTable(before, best.choice)],
-    ["All lines", totalsTable(before, best.choice)],
-    ["Plans of which none beats another", frontTable(plan.front)],
+    [`Lightest plan, limits kept ${end}: line by line`, linesTable(before, best.choice, boat.currency)],
+    ["All lines", totalsTable(before, best.choice, boat.currency)],
+    ["Plans of which none beats another", frontTable(plan)],
     ["Price of the limits", [...paid, `${free} of ${prices.length} limits cost nothing.`].join("\n")],
+    [
+      "Where the next gram goes furthest after this plan; changes are named from the boat as it is now",
+      bulleted(plan.priorities.map(({ words }) => words)).join("\n"),
+    ],
     ["To buy", listTable(lists["shopping-list"])],
-    ["To cut", listTable(lists["cut-list"])],
+    ["To cut", cutTable(lists["cut-list"])],
     ["Mass after", listTable(lists["mass-budget"])],
   ];
   const caution = "Estimates for comparing: rated strength, class rules and a qualified rigger decide.";
@@ -40,23 +51,49 @@ export function planReport(plan: PlanToPrint): string {
   return `${[name, ...body, "", caution].join("\n")}\n`;
 }
 
-function linesTable(before: readonly Chosen[], choice: readonly Chosen[]): string {
+/** Widest that words of a change may stand in a table; longer ones go on below. */
+const widest = 50;
+
+function linesTable(before: readonly Chosen[], choice: readonly Chosen[], currency = "cost"): string {
   const { lines } = beforeAfter(before, choice);
-  const rows = lines.map(({ line, after, difference }, index) => [
-    line,
-    after,
-    `${figures(before[index]!.option.handForce)} → ${figures(choice[index]!.option.handForce)}`,
-    signed(1000 * difference.dry),
-    signed(difference.cost / 100),
-  ]);
-  return aligned([["line", "change", "haul [N]", "dry [g]", "cost"], ...rows], [false, false, true, true, true]);
+  const pair = (of: (chosen: Chosen) => number, index: number) => {
+    const [one, other] = [figures(of(before[index]!)), figures(of(choice[index]!))];
+    return one === other ? one : `${one} → ${other}`;
+  };
+  const rows = lines.flatMap(({ line, after, difference }, index) => {
+    const [first = "", ...more] = broken(after, widest);
+    const numbers = [
+      pair(({ option }) => option.handForce, index),
+      signed(1000 * difference.dry),
+      signed(difference.cost / 100),
+    ];
+    return [[line, first, ...numbers], ...more.map((words) => ["", words, "", "", ""])];
+  });
+  return aligned([["line", "change", "haul [N]", "dry [g]", currency], ...rows], [false, false, true, true, true]);
+}
+
+/** Words in rows of at most so many letters. */
+function broken(text: string, most: number): string[] {
+  const rows: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = rows.at(-1);
+    if (last === undefined || last.length + 1 + word.length > most) rows.push(word);
+    else rows[rows.length - 1] = `${last} ${word}`;
+  }
+  return rows;
+}
+
+/** Points of a list, none wider than a terminal. */
+function bulleted(points: readonly string[]): string[] {
+  return points.flatMap((words) => broken(words, 96).map((row, index) => `${index === 0 ? "-" : " "} ${row}`));
 }
 
 const signed = (value: number) => (value > 0 ? `+${figures(value)}` : figures(value));
 
-function totalsTable(before: readonly Chosen[], choice: readonly Chosen[]): string {
+function totalsTable(before: readonly Chosen[], choice: readonly Chosen[], currency?: string): string {
   const totals = beforeAfter(before, choice);
-  const print = (name: (typeof totalNames)[number], of: typeof totals.before) => printTotal(name, of[name], 4);
+  const print = (name: (typeof totalNames)[number], of: typeof totals.before) =>
+    printTotal(name, of[name], 4, currency);
   const rows = totalNames.map((name) => [
     totalOf(name).words,
     print(name, totals.before),
@@ -66,15 +103,34 @@ function totalsTable(before: readonly Chosen[], choice: readonly Chosen[]): stri
   return aligned([["total", "before", "after", "difference"], ...rows], [false, true, true, true]);
 }
 
-function frontTable({ points, complete }: Front): string {
-  const rows = points.map(({ totals, proofs }) => [
-    printTotal("dry", totals.dry, 4),
-    printTotal("handForce", totals.handForce, 4),
-    printTotal("cost", totals.cost, 4),
-    proofs[0]!.gap === 0 ? proofs[0]!.status : `at most ${printTotal("dry", proofs[0]!.gap)} from the least`,
-  ]);
-  const table = aligned([["dry mass", "hand force", "cost", "proof"], ...rows], [true, true, true, false]);
-  return `${table}\n${complete ? "These are all." : "There are more between them."}`;
+function frontTable({ front: { points, complete }, boat, wanted }: PlanToPrint): string {
+  const { currency } = boat;
+  const rows = points.map(({ totals, proofs }, index) => {
+    const { minimised, bound, gap, status, nodes } = proofs[0]!;
+    return [
+      String(index + 1),
+      printTotal("dry", totals.dry, 4),
+      printTotal("handForce", totals.handForce, 4),
+      printTotal("cost", totals.cost, 4, currency),
+      printTotal(minimised, bound, 4),
+      printTotal(minimised, gap),
+      String(nodes),
+      proofs.every((proof) => proof.gap === 0) ? status : "not proven",
+    ];
+  });
+  const titles = ["", "dry mass", "hand force", "cost", "no plan below", "gap", "branches", "proof"];
+  const table = aligned([titles, ...rows], [true, true, true, true, true, true, true, false]);
+  const count = points.length;
+  const end = complete
+    ? `The front has only ${count} ${count === 1 ? "point" : "points"}${count < wanted ? `, fewer than the ${wanted} asked for` : ""}: these are all.`
+    : "There are more between them.";
+  return `${table}\n${end}`;
+}
+
+function cutTable({ columns, rows }: PlanList): string {
+  const used = columns.map((_, at) => rows.some((row) => row[at] !== ""));
+  const pick = <Cell>(cells: readonly Cell[]) => cells.filter((_, at) => used[at]);
+  return listTable({ columns: pick(columns), rows: rows.map((row) => pick(row)) });
 }
 
 function listTable({ columns, rows }: PlanList): string {

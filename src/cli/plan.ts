@@ -3,13 +3,14 @@ import type { Boat } from "../boat/boat.js";
 import { choiceNow, plannedBoatOf } from "../plan/boat-plan.js";
 import { smallestConflict } from "../plan/conflict.js";
 import { listCsv } from "../plan/csv.js";
-import { front } from "../plan/front.js";
+import { type Front, front } from "../plan/front.js";
 import { limitWords } from "../plan/limit.js";
 import { limitPrices } from "../plan/limit-price.js";
 import { type Optimum, optimum } from "../plan/optimum.js";
 import { planJson } from "../plan/plan-json.js";
 import type { Chosen } from "../plan/plan-option.js";
 import type { PlannedBoat } from "../plan/planned-boat.js";
+import { priorities } from "../plan/priorities.js";
 import { loadSolver, type Solver } from "../plan/solver.js";
 import { readBoat } from "./boats.js";
 import { exportInTheWay, exportReport } from "./export.js";
@@ -24,6 +25,8 @@ export interface PlanOptions {
   readonly json: boolean;
   /** Limits must hold at the bad end of the range. */
   readonly robust: boolean;
+  /** Points of the front that are wanted [-]. */
+  readonly points: number;
   /** Folder for the lists as CSV; none are written when left out. */
   readonly lists: string | undefined;
   /** Page to write as one file; none is written when left out. */
@@ -32,6 +35,10 @@ export interface PlanOptions {
 
 /** `haulbook plan`: which ropes and blocks a boat should carry; 1 where its limits cannot be met together. */
 export async function plan(options: PlanOptions, surroundings: Surroundings): Promise<ExitCode> {
+  if (!(Number.isInteger(options.points) && options.points >= 1 && options.points <= 200)) {
+    surroundings.err("--points takes a whole number from 1 to 200.\n");
+    return exitCodes.wrongUse;
+  }
   const boat = await readBoat(options.boat, surroundings);
   const inTheWay = await listsInTheWay(options, surroundings);
   if (inTheWay !== undefined) {
@@ -53,11 +60,32 @@ async function printed(boat: Boat, options: PlanOptions, surroundings: Surroundi
   const solver = await loadSolver();
   const best = optimum(solver, planned);
   if (best === undefined) return conflicting(solver, planned, options, surroundings);
-  const found = { best, front: front(solver, planned, { atLeast: 12 }), prices: limitPrices(solver, planned) };
   const before = choiceNow(planned);
-  surroundings.out(options.json ? planJson(found) : planReport({ name: boat.name, ...found, before, ...options }));
+  const found = {
+    boat: planned,
+    before,
+    best,
+    front: trade(front(solver, planned, { atLeast: options.points }), options.points),
+    prices: limitPrices(solver, planned),
+    priorities: priorities(planned, best.choice),
+    robust: options.robust,
+  };
+  surroundings.out(
+    options.json
+      ? planJson({ name: boat.name, ...found, lists: planLists(before, best.choice) })
+      : planReport({ name: boat.name, wanted: options.points, ...found }),
+  );
   await writeLists(options, surroundings, { before, best });
   return exitCodes.done;
+}
+
+/** As many points as were asked for, spread over those that were found, both ends among them. */
+function trade(found: Front, wanted: number): Front {
+  const { points } = found;
+  if (points.length <= wanted) return found;
+  const step = wanted > 1 ? (points.length - 1) / (wanted - 1) : 0;
+  const taken = Array.from({ length: wanted }, (_, index) => points[Math.round(index * step)]!);
+  return { ...found, points: taken, complete: false };
 }
 
 function conflicting(
@@ -67,8 +95,8 @@ function conflicting(
   { out }: Pick<Surroundings, "out">,
 ): ExitCode {
   const { limits, changes, words } = smallestConflict(solver, planned)!;
-  const nearest = changes.flatMap((change) => (change === undefined ? [] : [limitWords(change)]));
-  const conflict = { limits: limits.map(limitWords), nearest, words };
+  const nearest = changes.flatMap((change) => (change === undefined ? [] : [limitWords(change, planned.currency)]));
+  const conflict = { limits: limits.map((limit) => limitWords(limit, planned.currency)), nearest, words };
   out(json ? `${JSON.stringify({ conflict }, undefined, 2)}\n` : `Limits conflict. ${words}\n`);
   return exitCodes.failed;
 }

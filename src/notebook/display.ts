@@ -3,6 +3,7 @@ import { createRequire } from "node:module";
 import { ValueError } from "../quantity/errors.js";
 import type { Verdict } from "../quantity/verdict.js";
 import type { Coefficient } from "../sources/coefficient.js";
+import type { Working } from "../working/working.js";
 import { liveHtml } from "./html.js";
 import {
   type Answer,
@@ -19,6 +20,7 @@ import {
   type Table,
   type Title,
   type Verdicts,
+  type Workings,
 } from "./output.js";
 import { lightPalette, plotlyFigure } from "./plotly.js";
 import { checkShown } from "./shape.js";
@@ -40,7 +42,7 @@ const showLive = liveHtml(() =>
 /**
  * Shows a thing as output of the running cell: as data for the report build, as HTML in a live notebook.
  *
- * @param shown  figure, table, result, title, answer, question, checks, verdicts or coefficients
+ * @param shown  figure, table, result, title, answer, question, checks, verdicts, coefficients or workings
  * @throws ValueError when the thing is incomplete, or when no notebook kernel runs this and no sink is given
  * Example: show(answer("About 80 N."))
  */
@@ -123,9 +125,9 @@ export function table(fields: Omit<Table, "kind">): Table {
 /**
  * A computed number with its unit, checked.
  *
- * @param fields  label, value as printed, range as printed
+ * @param fields  label, value as printed, range as printed, and how it was worked out
  * @returns the result
- * @throws ValueError for an empty text
+ * @throws ValueError for an empty text, or a working that gives another number
  * Example: result({ label: "Hand force", text: "86 N", range: "likely 70 to 105 N" }).kind → "result"
  */
 export function result(fields: Omit<Result, "kind">): Result {
@@ -208,4 +210,16 @@ export function coefficients(caption: string, records: Readonly<Record<string, C
     caption,
     entries: Object.entries(records).map(([name, record]) => ({ name, record })),
   });
+}
+
+/**
+ * How numbers of the page were worked out, checked; a text marks such a number as `[[name: 86 N]]`, and it unfolds there.
+ *
+ * @param byName  workings from `worked` or `balanced`, by the names that texts use: lower case with hyphens
+ * @returns the workings; they show nothing where they stand
+ * @throws ValueError for a name that is no slug, or data that is no working
+ * Example: workings({ hold: worked(formulas.deadBand, { haulingForce: 90, easingForce: 4 }) }).entries.length → 1
+ */
+export function workings(byName: Readonly<Record<string, Working>>): Workings {
+  return built("workings", { entries: Object.entries(byName).map(([name, working]) => ({ name, working })) });
 }

@@ -1,12 +1,14 @@
 import type { CheckResult } from "../published/row.js";
 import { figures } from "../quantity/print.js";
 import { escapeHtml } from "./escape.js";
+import { plainMarked } from "./marker.js";
 import { coefficientTable, outcomeWords } from "./notes.js";
 import type { DrawnReeving, Figure, Shown, Table } from "./output.js";
 import { lightPalette, plotlyFigure } from "./plotly.js";
 import { drawingSvg } from "./reeving/drawing-svg.js";
 import { reevingDrawing } from "./reeving/reeving-drawing.js";
 import { stationTable } from "./reeving/station-table.js";
+import { workingHtml } from "./working-html.js";
 
 /** Makes the HTML with which a live notebook shows a thing. */
 export type LiveHtml = (shown: Shown) => string;
@@ -33,14 +35,15 @@ export function liveHtml(librarySource: () => string): LiveHtml {
         return tableHtml(shown);
       case "result": {
         const range = shown.range === undefined ? "" : ` <span>(${escapeHtml(shown.range)})</span>`;
-        return `<p>${escapeHtml(shown.label)}: <strong>${escapeHtml(shown.text)}</strong>${range}</p>`;
+        const working = shown.working === undefined ? "" : workingHtml(shown.label, shown.working);
+        return `<p>${escapeHtml(shown.label)}: <strong>${escapeHtml(shown.text)}</strong>${range}</p>${working}`;
       }
       case "title":
         return `<h2>${escapeHtml(shown.text)}</h2>`;
       case "answer":
-        return `<p><strong>${escapeHtml(shown.text)}</strong></p>`;
+        return `<p><strong>${escapeHtml(plainMarked(shown.text))}</strong></p>`;
       case "question":
-        return `<details><summary>${escapeHtml(shown.question)}</summary><p>${escapeHtml(shown.answer)}</p></details>`;
+        return `<details><summary>${escapeHtml(shown.question)}</summary><p>${escapeHtml(plainMarked(shown.answer))}</p></details>`;
       case "checks":
         return tableHtml({
           kind: "table",
@@ -60,6 +63,8 @@ export function liveHtml(librarySource: () => string): LiveHtml {
             change ?? "",
           ]),
         });
+      case "workings":
+        return shown.entries.map(({ name, working }) => workingHtml(name, working)).join("\n");
       case "coefficients":
         return `<details><summary>${escapeHtml(shown.caption)}</summary>${tableHtml(coefficientTable(shown))}</details>`;
     }
@@ -68,7 +73,7 @@ export function liveHtml(librarySource: () => string): LiveHtml {
 
 function tableHtml({ caption, columns, rows }: Table): string {
   const row = (cells: readonly (string | number)[], tag: "th" | "td") =>
-    `<tr>${cells.map((cell) => `<${tag}>${escapeHtml(typeof cell === "number" ? figures(cell) : cell)}</${tag}>`).join("")}</tr>`;
+    `<tr>${cells.map((cell) => `<${tag}>${escapeHtml(typeof cell === "number" ? figures(cell) : plainMarked(cell))}</${tag}>`).join("")}</tr>`;
   const body = rows.map((cells) => row(cells, "td")).join("");
   return `<table><caption>${escapeHtml(caption)}</caption><thead>${row(columns, "th")}</thead><tbody>${body}</tbody></table>`;
 }

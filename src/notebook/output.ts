@@ -1,6 +1,7 @@
 import type { CheckResult } from "../published/row.js";
 import type { Verdict } from "../quantity/verdict.js";
 import type { Coefficient } from "../sources/coefficient.js";
+import type { Working } from "../working/working.js";
 import type { DrawnLine } from "./reeving/strips.js";
 import type { EndWords } from "./reeving/words.js";
 
@@ -89,6 +90,8 @@ export interface Result {
   readonly text: string;
   /** Range as printed, or what is assumed. */
   readonly range?: string;
+  /** How the number was worked out: unfolds beside it. */
+  readonly working?: Working;
 }
 
 /** Title of the page, computed, in the place of the notebook's first heading. Plain text. */
@@ -149,6 +152,12 @@ export interface DrawnReeving {
   readonly words?: EndWords | undefined;
 }
 
+/** How numbers of the page were worked out, each under the name by which a text marks it: `[[name: 86 N]]`. */
+export interface Workings {
+  readonly kind: "workings";
+  readonly entries: readonly { readonly name: string; readonly working: Working }[];
+}
+
 /** Whatever a cell can show on a report page. */
 export type Shown =
   | Figure
@@ -160,7 +169,8 @@ export type Shown =
   | Question
   | Checks
   | Verdicts
-  | Coefficients;
+  | Coefficients
+  | Workings;
 
 /** Jupyter media type under which a shown thing travels to the report build. */
 export const shownMediaType = "application/vnd.haulbook.shown+json";

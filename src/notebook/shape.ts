@@ -1,4 +1,7 @@
 import { ValueError } from "../quantity/errors.js";
+import { checkAgreement } from "../working/agreement.js";
+import { checkWorking } from "../working/working-check.js";
+import { isMarkerName } from "./marker.js";
 import type { DrawnReeving, Shown } from "./output.js";
 import { reevingDrawing } from "./reeving/reeving-drawing.js";
 
@@ -236,6 +239,18 @@ function checkCoefficients(shown: Fields): void {
   });
 }
 
+function checkWorkings(shown: Fields): void {
+  const names = list("workings", shown.entries).map((entry, index) => {
+    const { name, working } = fields(`workings, entry ${index + 1}`, entry);
+    const called = text(`workings, name ${index + 1}`, name);
+    if (!isMarkerName(called))
+      throw refuse("name of a working", called, "lower case letters, digits and single hyphens", 'For example "hold".');
+    checkWorking(`working "${called}"`, working);
+    return called;
+  });
+  if (new Set(names).size < names.length) throw refuse("names of the workings", names, "each once", "Name them apart.");
+}
+
 const kinds = {
   figure: checkFigure,
   reeving: checkReeving,
@@ -243,10 +258,13 @@ const kinds = {
   checks: checkChecks,
   verdicts: checkVerdicts,
   coefficients: checkCoefficients,
+  workings: checkWorkings,
   result: (result: Fields) => {
     const label = text("result label", result.label);
     text(`result "${label}", text`, result.text);
     if (result.range !== undefined) text(`result "${label}", range`, result.range);
+    if (result.working === undefined) return;
+    checkAgreement(`result "${label}"`, String(result.text), checkWorking(`result "${label}"`, result.working));
   },
   title: (title: Fields) => void text("title", title.text),
   answer: (answer: Fields) => void text("answer", answer.text),

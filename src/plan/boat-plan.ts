@@ -11,27 +11,34 @@ import { asItIs, waysOf } from "./line-ways.js";
 import type { Chosen, Part, PlanLine, PlanOption } from "./plan-option.js";
 import type { PlanLimit, PlannedBoat } from "./planned-boat.js";
 import { robustBoat } from "./robust.js";
+import { worthKeeping } from "./worth-keeping.js";
 
 /**
  * A boat file as a boat to plan: for each line the ways to make it, each worked out as `checkLine` does, and the file's limits.
  *
- *     options = the line as it is, with another rope, with other hardware at one place, with both; at most 40 a line
+ *     options = the line as it is, with another rope, other hardware, more or fewer parts, and some of these together; at most 40 a line
  *
- * Limits of each line: the pull of the crew, strength with the safety factor, hold of the cleat, run-out, movement. Fit, wear and
- * thickness in the hand must be right; where no way of the line gets there, no worse than now. Mass and cost where the file limits them.
+ * Limits of each line: the pull of the crew, strength with the safety factor, hold of the cleat, run-out, movement, the day, its own
+ * mass, price and line to haul. Fit, wear, comfort and heat in the hand, its cover and its thickness must be right; where no way of the
+ * line gets there, as right as some way does. More parts take more rope and more blocks. Mass and cost where the file limits them.
  *
  * @param boat  from `loadBoat`
  * @param robust  limits must hold at the bad end of the range: 95th percentile
  * @returns lines with options, limits
  * @throws whatever the models refuse about a line as it is; a change that they refuse is left out
- * Valid for lines that are changed one by one: a line is tried beside the others as they are; lengths stay those of the file.
+ * Valid for lines that are changed one by one: a line is tried beside the others as they are; lengths stay those of the file but for the parts of a purchase.
  */
 export function plannedBoatOf(boat: Boat, { robust = false }: { readonly robust?: boolean } = {}): PlannedBoat {
   const lines = Object.entries(boat.lines).map(([name, line]): PlanLine => {
     return { name, options: waysOf(boat, line).flatMap((way) => optionOf(boat, name, way)) };
   });
-  const own = lines.flatMap((line) => limitsOfLine(boat, line, robust));
-  const planned: PlannedBoat = { lines, limits: [...own, ...totalLimits(boat)] };
+  const own = lines.map((line) => limitsOfLine(boat, line, robust));
+  const currency = Object.values(boat.catalogue.ropes)[0]?.price.currency ?? "";
+  const planned: PlannedBoat = {
+    lines: lines.map((line, index) => worthKeeping(line, own[index]!, robust)),
+    limits: [...own.flat(), ...totalLimits(boat)],
+    ...(currency !== "" && { currency }),
+  };
   return robust ? robustBoat(planned) : planned;
 }
 
@@ -88,8 +95,8 @@ function optionFrom(boat: Boat, ready: ReadyLine, standing: LineStanding, words:
     cost: Math.round(100 * budget.cost),
     handForce: feel.hauling.value,
     handForceRobust: feel.hauling.high,
-    measures: measuresOf(standing, "middle"),
-    measuresRobust: measuresOf(standing, "worst"),
+    measures: measuresOf(boat, ready, standing, "middle"),
+    measuresRobust: measuresOf(boat, ready, standing, "worst"),
     splices,
     minutes: (splices * splicing.taperTime.value) / 60,
     pieces: ready.line.rope.map(({ rope, length }) => ({ rope, length })),

@@ -39,12 +39,13 @@ export function smallestConflict(solver: Solver, boat: PlannedBoat): Conflict | 
 function conflictOf(solver: Solver, boat: PlannedBoat, indices: readonly number[]): Conflict {
   const limits = indices.map((index) => boat.limits[index]!);
   const changes = indices.map((index) => nearestThatPasses(solver, boat, index));
-  const listed = limits.map(limitWords).join("; ");
+  const words = (limit: PlanLimit) => limitWords(limit, boat.currency);
+  const listed = limits.map(words).join("; ");
   const head =
     limits.length === 1
       ? `No option meets this limit: ${listed}.`
       : `No choice meets these limits together: ${listed}.`;
-  const ways = changes.flatMap((change) => (change ? [limitWords(change)] : []));
+  const ways = changes.flatMap((change) => (change ? [words(change)] : []));
   const tail =
     ways.length > 0
       ? `Possible with ${ways.join("; or with ")}.`

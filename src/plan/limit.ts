@@ -4,14 +4,18 @@ import type { MeasureLimit, PlanLimit } from "./planned-boat.js";
 import { countOf, countsWithin, printTotal, totalOf } from "./total.js";
 import type { TotalName } from "./total-name.js";
 
+/** A value so near to a bound meets it: it differs by the rounding of sums alone. */
+const rounding = 1e-9;
+
 /** Whether an option meets a limit on a measure of its line. */
 export function meets(option: PlanOption, { measure, sense, bound }: MeasureLimit): boolean {
   const value = option.measures[measure]!;
-  return sense === "at most" ? value <= bound : value >= bound;
+  const room = Number.isFinite(bound) ? rounding * Math.abs(bound) : 0;
+  return sense === "at most" ? value <= bound + room : value >= bound - room;
 }
 
 /** A bound with its unit. */
-export function printBound({ unit }: MeasureLimit, bound: number): string {
+function printBound({ unit }: MeasureLimit, bound: number): string {
   return unit === undefined || unit === "1" ? figures(bound, 6) : `${figures(bound, 6)} ${unit}`;
 }
 
@@ -19,13 +23,18 @@ export function printBound({ unit }: MeasureLimit, bound: number): string {
  * A limit in words.
  *
  * @param limit  of a line or of the boat
+ * @param currency  word for what things cost in; none when absent
  * @returns text such as `mainsheet: pull at most 250 N`, `dry mass at most 1.2 kg`
  * Example: limitWords({ kind: "total", total: "dry", atMost: 0.9 }) → "dry mass at most 900 g"
  */
-export function limitWords(limit: PlanLimit): string {
-  if (limit.kind === "total")
-    return `${totalOf(limit.total).words} at most ${printTotal(limit.total, limit.atMost, 6)}`;
-  return `${limit.line}: ${limit.measure} ${limit.sense} ${printBound(limit, limit.bound)}`;
+export function limitWords(limit: PlanLimit, currency?: string): string {
+  if (limit.kind === "total") return `${totalOf(limit.total).words} at most ${boundWords(limit, currency)}`;
+  return `${limit.line}: ${limit.measure} ${limit.sense} ${boundWords(limit)}`;
+}
+
+/** The bound of a limit with its unit. */
+export function boundWords(limit: PlanLimit, currency?: string): string {
+  return limit.kind === "total" ? printTotal(limit.total, limit.atMost, 6, currency) : printBound(limit, limit.bound);
 }
 
 /** Most counts that limits allow a total; infinite without such a limit. */

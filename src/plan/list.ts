@@ -14,18 +14,20 @@ export interface PlanList {
 const rounded = (value: number, digits: number) => Number(value.toFixed(digits));
 
 /**
- * A shopping list as rows: rope by the metre, then hardware by the piece.
+ * A shopping list as rows: rope by the metre, then hardware by the piece; what is all there is left out.
  *
  * @param list  from `shoppingList`
  * @returns rows
- * Example: shoppingRows({ ropes: [], parts: [], leftOver: [] }).rows → []
+ * Example: shoppingRows({ ropes: [], kept: [], parts: [], leftOver: [] }).rows → []
  */
-export function shoppingRows({ ropes, parts }: ShoppingList): PlanList {
+export function shoppingRows({ ropes, parts }: Pick<ShoppingList, "ropes" | "parts">): PlanList {
   return {
     columns: ["What", "Needed", "At hand", "To buy", "Unit"],
     rows: [
       ...ropes.map(({ rope, needed, toBuy }) => [rope, rounded(needed, 2), 0, rounded(toBuy, 2), "m"]),
-      ...parts.map(({ part, needed, atHand, toBuy }) => [part, needed, atHand, toBuy, "pieces"]),
+      ...parts
+        .filter(({ toBuy }) => toBuy > 0)
+        .map(({ part, needed, atHand, toBuy }) => [part, needed, atHand, toBuy, "pieces"]),
     ],
   };
 }

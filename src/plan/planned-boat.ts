@@ -27,4 +27,6 @@ export type PlanLimit = MeasureLimit | TotalLimit;
 export interface PlannedBoat {
   readonly lines: readonly PlanLine[];
   readonly limits: readonly PlanLimit[];
+  /** The user's own word for what things cost in; a cent is a hundredth of it. None when absent. */
+  readonly currency?: string;
 }

@@ -13,14 +13,14 @@ import type { PlannedBoat } from "./planned-boat.js";
  * @throws PlanError when a limit is set on a measure that has no value at the 95th percentile
  */
 export function robustBoat(boat: PlannedBoat): PlannedBoat {
-  const { lines, limits } = checkedBoat(boat);
+  const { lines, limits, ...others } = checkedBoat(boat);
   const robust = lines.map((line): PlanLine => {
     const limited = limits.flatMap((limit) =>
       limit.kind === "measure" && limit.line === line.name ? [limit.measure] : [],
     );
     return { ...line, options: line.options.map((option) => robustOption(option, limited, line.name)) };
   });
-  return { lines: robust, limits };
+  return { ...others, lines: robust, limits };
 }
 
 function robustOption(option: PlanOption, limited: readonly string[], line: string): PlanOption {

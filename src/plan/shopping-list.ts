@@ -1,6 +1,6 @@
 import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
-import type { Chosen } from "./plan-option.js";
+import type { Chosen, Piece } from "./plan-option.js";
 
 /** Rope to buy. */
 export interface RopePurchase {
@@ -22,9 +22,19 @@ export interface PartPurchase {
   readonly toBuy: number;
 }
 
+/** A piece of rope of a changed line that stays on board, cut shorter perhaps. */
+export interface KeptRope {
+  readonly line: string;
+  readonly rope: string;
+  /** [m] */
+  readonly length: number;
+}
+
 /** What to buy, and what hardware is left over. */
 export interface ShoppingList {
   readonly ropes: readonly RopePurchase[];
+  /** Old rope of changed lines that is used on. */
+  readonly kept: readonly KeptRope[];
   readonly parts: readonly PartPurchase[];
   readonly leftOver: readonly { readonly part: string; readonly count: number }[];
 }
@@ -34,7 +44,8 @@ export interface ShoppingList {
  *
  *     to buy = needed · (1 + spare), rounded up to whole steps; parts = needed − at hand
  *
- * Lines that stay as they are need nothing. Hardware of changed lines is used again, old rope is not.
+ * Lines that stay as they are need nothing. Hardware of changed lines is used again; so is old rope where the line keeps it, at
+ * the same length or shorter.
  *
  * @param choice  option of each line
  * @param before  what the boat has now; without it everything is bought
@@ -62,8 +73,13 @@ export function shoppingList({
   const given = before.filter((old) => !choice.some((one) => same(one, old)));
   const [needed, atHand] = [countParts(made), countParts(given)];
   const left = [...atHand].map(([part, count]) => ({ part, count: count - (needed.get(part) ?? 0) }));
+  const pieces = made.flatMap((one) => piecesOf(one, before));
   return {
-    ropes: ropesOf(made, (length) => Math.ceil((length * (1 + spare)) / step - 1e-9) * step),
+    ropes: ropesOf(
+      pieces.filter(({ stays }) => !stays),
+      (length) => Math.ceil((length * (1 + spare)) / step - 1e-9) * step,
+    ),
+    kept: pieces.filter(({ stays }) => stays).map(({ line, rope, length }) => ({ line, rope, length })),
     parts: [...needed].map(([part, count]) => {
       const taken = Math.min(count, atHand.get(part) ?? 0);
       return { part, needed: count, atHand: taken, toBuy: count - taken };
@@ -72,8 +88,30 @@ export function shoppingList({
   };
 }
 
-function ropesOf(made: readonly Chosen[], rounded: (length: number) => number): RopePurchase[] {
-  const all = made.flatMap(({ line, option }) => option.pieces.map((piece) => ({ ...piece, line: line.name })));
+/** A piece of a line that is made, and whether the old rope of that line serves for it. */
+interface PieceToMake extends Piece {
+  readonly line: string;
+  readonly stays: boolean;
+}
+
+/** Pieces of a line; each old piece serves once, for a piece of the same rope and use that is no longer. */
+export function piecesOf({ line, option }: Chosen, before: readonly Chosen[]): PieceToMake[] {
+  const old = [...(before.find((one) => one.line.name === line.name)?.option.pieces ?? [])];
+  return option.pieces.map((piece) => {
+    const at = old.findIndex((one) => serves(one, piece));
+    if (at >= 0) old.splice(at, 1);
+    return { ...piece, line: line.name, stays: at >= 0 };
+  });
+}
+
+/** A stripped or spliced piece is cut for its place: it serves only unchanged. */
+function serves(old: Piece, piece: Piece): boolean {
+  if (old.rope !== piece.rope || old.use !== piece.use) return false;
+  if (old.taper === undefined && piece.taper === undefined) return old.length >= piece.length - 1e-9;
+  return JSON.stringify([old.taper, old.length]) === JSON.stringify([piece.taper, piece.length]);
+}
+
+function ropesOf(all: readonly PieceToMake[], rounded: (length: number) => number): RopePurchase[] {
   const names = [...new Set(all.map(({ rope }) => rope))].sort();
   return names.map((rope) => {
     const own = all.filter((piece) => piece.rope === rope);

@@ -95,12 +95,13 @@ export function totalsOf(choice: readonly Chosen[]): Totals {
  * @param name  of the total
  * @param value  in the unit of the total [kg, cent, N, -, min]
  * @param digits  significant figures [-], by default 3
- * @returns text such as `140 g`, `12.5 euros`, `86 N`
- * Example: printTotal("dry", 0.14) → "140 g"
+ * @param currency  word for what things cost in; none when absent
+ * @returns text such as `140 g`, `12.5 EUR`, `86 N`
+ * Example: printTotal("dry", 0.14) → "140 g" Example: printTotal("cost", 1250, 3, "EUR") → "12.5 EUR"
  */
-export function printTotal(name: TotalName, value: number, digits = 3): string {
+export function printTotal(name: TotalName, value: number, digits = 3, currency = ""): string {
   const { unit } = totalOf(name);
   if (unit === "kg") return Math.abs(value) < 1 ? `${figures(1000 * value, digits)} g` : `${figures(value, digits)} kg`;
-  if (unit === "cent") return `${figures(value / 100, digits)} euros`;
+  if (unit === "cent") return `${figures(value / 100, digits)} ${currency}`.trim();
   return unit === "" ? figures(value, digits) : `${figures(value, digits)} ${unit}`;
 }

@@ -6,6 +6,7 @@ import { motionQuantities } from "./vocabulary-motion.js";
 import { ropeQuantities } from "./vocabulary-rope.js";
 import { sizeQuantities } from "./vocabulary-size.js";
 import { windQuantities } from "./vocabulary-wind.js";
+import { workingQuantities } from "./vocabulary-working.js";
 
 /**
  * Every quantity that appears in more than one place, under its trade name.
@@ -111,6 +112,7 @@ export const vocabulary = {
   ...motionQuantities,
   ...sizeQuantities,
   ...crewQuantities,
+  ...workingQuantities,
 } as const satisfies Record<string, VocabularyEntry>;
 
 /** Name of a quantity in the vocabulary. */

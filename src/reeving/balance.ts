@@ -61,7 +61,8 @@ function balance(mechanism: Mechanism, direction: Direction, gripping: ReadonlyS
   return { slope, offset };
 }
 
-function lawOf(turn: PassedTurn, direction: Direction, grips: boolean): Law {
+/** Law by which a turn passes tension on, for one direction of motion. */
+export function lawOf(turn: PassedTurn, direction: Direction, grips: boolean): Law {
   if (turn.passing === 0) return { ratio: 1, drag: 0 };
   if (direction === "hauling") return turn.law.haul;
   return grips && turn.law.grip ? turn.law.grip.gripped : turn.law.ease;

@@ -1,6 +1,7 @@
 import katex from "katex";
 import type { MarkdownIt, StateBlock, StateInline } from "markdown-it";
 import { ReportError } from "./errors.js";
+import { Markup } from "./html.js";
 
 /**
  * A formula as MathML, which browsers draw with their own fonts.
@@ -8,14 +9,14 @@ import { ReportError } from "./errors.js";
  * @param formula  TeX
  * @param place  where it stands, for the message
  * @param display  on a line of its own
- * @returns HTML
+ * @returns markup
  * @throws ReportError when the formula cannot be read or asks for more than mathematics
  * Example: formulaHtml({ formula: "e^{\\mu\\theta}", place: "a.ipynb, cell 1", display: false })
  */
-function formulaHtml({ formula, place, display }: { formula: string; place: string; display: boolean }): string {
+export function formulaHtml({ formula, place, display }: { formula: string; place: string; display: boolean }): Markup {
   const broken = (why: string) => new ReportError(place, `the formula "${formula}" cannot be set: ${why}`);
   try {
-    return katex.renderToString(formula, {
+    const text = katex.renderToString(formula, {
       displayMode: display,
       output: "mathml",
       throwOnError: true,
@@ -24,6 +25,7 @@ function formulaHtml({ formula, place, display }: { formula: string; place: stri
         throw broken(`${command} is not allowed on a page.`);
       },
     });
+    return new Markup(text);
   } catch (error) {
     if (error instanceof ReportError) throw error;
     throw broken(error instanceof Error ? error.message : String(error));
@@ -77,7 +79,7 @@ export function addFormulas(markdown: MarkdownIt): void {
     (display: boolean) => (tokens: readonly { content: string }[], index: number, _: unknown, env: unknown) => {
       const formula = tokens[index]?.content ?? "";
       const place = String((env as { place?: string } | undefined)?.place ?? "");
-      const math = formulaHtml({ formula, place, display });
+      const math = formulaHtml({ formula, place, display }).text;
       return display ? `<div class="formula" tabindex="0">${math}</div>\n` : math;
     };
   markdown.renderer.rules.formula = render(false);

@@ -1,4 +1,5 @@
-import MarkdownIt, { type Token } from "markdown-it";
+import MarkdownIt, { type StateInline, type Token } from "markdown-it";
+import { markerAt } from "../notebook/marker.js";
 import { ReportError } from "./errors.js";
 import { addFormulas } from "./formula.js";
 import { html, Markup } from "./html.js";
@@ -28,6 +29,13 @@ interface ProsePlace {
   /** For messages: notebook file and cell. */
   readonly place: string;
   readonly ids: PageIds;
+  /** Numbers that open their workings; without them a marked number stands as plain text. */
+  readonly numbers?: NumberMarks;
+}
+
+/** Marks a number of a text so that it opens its working. */
+interface NumberMarks {
+  mark(name: string, text: string, place?: string): Markup;
 }
 
 /** A heading of the first or second level, with the prose below it. */
@@ -53,7 +61,7 @@ function plainText(tokens: readonly Token[] | null): string {
 }
 
 /** Keeps a number and its unit on one line. */
-function unparted(text: string): string {
+export function unparted(text: string): string {
   return text.replace(/(\d) (?=(?:k?N|kgf|k?g|[cmk]?m|s|min|kn|knots|%|°C?)(?![\p{L}\p{N}]))/gu, "$1\u00a0");
 }
 
@@ -69,6 +77,32 @@ markdown.renderer.rules.image = (tokens, index, _options, env) => {
 markdown.renderer.rules.text = (tokens, index) => html`${unparted(tokens[index]?.content ?? "")}`.text;
 markdown.renderer.rules.table_open = () => '<div class="scroll" role="group" aria-label="Table" tabindex="0"><table>\n';
 markdown.renderer.rules.table_close = () => "</table></div>\n";
+
+/** `[[name: number]]`: a number whose working is known. */
+function readMarked(state: StateInline, silent: boolean): boolean {
+  const place = String((state.env as { place?: string } | undefined)?.place ?? "");
+  let found: ReturnType<typeof markerAt>;
+  try {
+    found = markerAt(state.src, state.pos);
+  } catch (error) {
+    throw new ReportError(place, error instanceof Error ? error.message : String(error));
+  }
+  if (found === undefined || state.pos + found.length > state.posMax) return false;
+  if (!silent) {
+    const token = state.push("worked", "", 0);
+    token.content = found.marked.text;
+    token.meta = { name: found.marked.name };
+  }
+  state.pos += found.length;
+  return true;
+}
+
+markdown.inline.ruler.before("link", "worked", readMarked);
+markdown.renderer.rules.worked = (tokens, index, _options, env) => {
+  const { content = "", meta } = tokens[index] ?? {};
+  const { place, numbers } = (env ?? {}) as Partial<ProsePlace>;
+  return (numbers?.mark(String(meta?.name), content, place) ?? html`${unparted(content)}`).text;
+};
 
 /** Gives headings ids; lower levels than a section keep their order below it. */
 function nameHeadings(tokens: readonly Token[], ids: PageIds): void {
@@ -89,7 +123,7 @@ function nameHeadings(tokens: readonly Token[], ids: PageIds): void {
  * Example: markdownBlocks("**86 N**", { place: "a.ipynb", ids: new PageIds() })
  */
 export function markdownBlocks(source: string, at: ProsePlace): Markup {
-  const env = { place: at.place };
+  const env = { place: at.place, numbers: at.numbers };
   const tokens = markdown.parse(source, env);
   nameHeadings(tokens, at.ids);
   return new Markup(markdown.renderer.render(tokens, markdown.options, env));
@@ -115,7 +149,7 @@ export function markdownText(source: string): string {
  * Example: markdownParts("## Why\nFriction.", at)[0]?.heading?.text → "Why"
  */
 export function markdownParts(source: string, at: ProsePlace): ProsePart[] {
-  const env = { place: at.place };
+  const env = { place: at.place, numbers: at.numbers };
   const tokens = markdown.parse(source, env);
   nameHeadings(tokens, at.ids);
   const render = (some: Token[]) => new Markup(markdown.renderer.render(some, markdown.options, env));
@@ -128,7 +162,7 @@ export function markdownParts(source: string, at: ProsePlace): ProsePart[] {
     const line = tokens[cut + 1];
     const heading = {
       level: tokens[cut]?.tag === "h1" ? (1 as const) : (2 as const),
-      markup: new Markup(markdown.renderInline(line?.content ?? "", env)),
+      markup: new Markup(markdown.renderInline(line?.content ?? "", { place: at.place })),
       text: plainText(line?.children ?? null).trim(),
     };
     parts.push({ heading, body: render(tokens.slice(cut + 3, cuts[index + 1])) });

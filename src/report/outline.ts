@@ -16,6 +16,7 @@ import { bibliography } from "../sources/bibliography.js";
 import { ReportError } from "./errors.js";
 import { html, type Markup } from "./html.js";
 import { markdownParts, type PageIds } from "./markdown.js";
+import { knownWorkings, WorkedNumbers } from "./worked-numbers.js";
 
 /** What stands in the text where a cell showed it. Results in a row stand together. */
 export type InPlace =
@@ -62,6 +63,8 @@ export interface Outline {
   readonly sections: readonly Section[];
   readonly checks: readonly CheckResult[];
   readonly working: readonly CellWorking[];
+  /** Numbers of the page that open their workings; those of the prose are marked already. */
+  readonly numbers: WorkedNumbers;
 }
 
 function withKnownSource(result: CheckResult, place: string): CheckResult {
@@ -87,6 +90,7 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
   const sections: Section[] = [];
   const checks: CheckResult[] = [];
   const working: CellWorking[] = [];
+  const numbers = new WorkedNumbers(knownWorkings(notebook), ids, file);
   let question: Outline["question"] | undefined;
   let title: Title | undefined;
   let answer: Answer | undefined;
@@ -94,11 +98,13 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
 
   const blocks = () => sections[sections.length - 1]?.blocks ?? opening;
   const prose = (source: string, place: string) => {
-    for (const { heading, body } of markdownParts(source, { place, ids })) {
+    for (const { heading, body } of markdownParts(source, { place, ids, numbers })) {
       if (heading?.level === 1 && question === undefined) question = { text: heading.text, markup: heading.markup };
       else if (heading) sections.push({ text: heading.text, markup: heading.markup, blocks: [] });
       if (body.text !== "") blocks().push({ kind: "prose", body });
     }
+    const panels = numbers.panels();
+    if (panels.text !== "") blocks().push({ kind: "prose", body: panels });
   };
 
   for (const cell of notebook.cells) {
@@ -127,7 +133,7 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
         const last = blocks()[blocks().length - 1];
         if (last?.kind === "results") last.results.push(output);
         else blocks().push({ kind: "results", results: [output] });
-      } else blocks().push(output);
+      } else if (output.kind !== "workings") blocks().push(output);
     }
     if (cell.tags?.includes(cellTags.removeCode)) continue;
     const section = sections[sections.length - 1]?.text ?? question?.text ?? "Preparation";
@@ -141,5 +147,15 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
     );
   if (!answer) throw new ReportError(file, "no answer; let one cell show an answer: one computed sentence.");
   if (title) question = { text: title.text, markup: html`${title.text}` };
-  return { name: notebook.name, question, answer, ...(picture && { picture }), opening, sections, checks, working };
+  return {
+    name: notebook.name,
+    question,
+    answer,
+    ...(picture && { picture }),
+    opening,
+    sections,
+    checks,
+    working,
+    numbers,
+  };
 }

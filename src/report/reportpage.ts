@@ -1,6 +1,7 @@
 import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
 import type { Question } from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
+import type { SourceId } from "../sources/bibliography.js";
 import { cautionList } from "./cautions.js";
 import { checkSummary, checkTables, sourceList } from "./checktable.js";
 import { documentHtml } from "./document.js";
@@ -13,6 +14,7 @@ import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
 import { reevingBlock } from "./reeving.js";
 import { shownResults, shownTable } from "./table.js";
+import { sourcesOfWorkings, type WorkedNumbers } from "./worked-numbers.js";
 
 /** How a page carries its style, script and drawing library. */
 interface PageForm {
@@ -41,11 +43,13 @@ function isOwn(section: Section): boolean {
 class Renderer {
   readonly #ids: PageIds;
   readonly #place: string;
+  readonly #numbers: WorkedNumbers;
   readonly #questions: { question: Markup; answer: Markup }[] = [];
 
-  constructor(ids: PageIds, place: string) {
+  constructor(ids: PageIds, place: string, numbers: WorkedNumbers) {
     this.#ids = ids;
     this.#place = place;
+    this.#numbers = numbers;
   }
 
   blocks(blocks: readonly InPlace[]): Markup {
@@ -61,9 +65,9 @@ class Renderer {
       case "reeving":
         return reevingBlock(block, this.#ids);
       case "table":
-        return shownTable(block);
+        return shownTable(block, this.#numbers);
       case "results":
-        return shownResults(block.results);
+        return shownResults(block.results, this.#numbers);
       case "question":
         return this.#question(block);
       case "verdicts":
@@ -75,11 +79,12 @@ class Renderer {
 
   #question({ question, answer }: Question): Markup {
     const asked = markdownLine(question, { place: this.#place });
-    const reply = markdownBlocks(answer, { place: this.#place, ids: this.#ids });
-    this.#questions.push({ question: asked, answer: markdownBlocks(answer, { place: this.#place, ids: this.#ids }) });
+    const at = { place: this.#place, ids: this.#ids };
+    const reply = markdownBlocks(answer, { ...at, numbers: this.#numbers });
+    this.#questions.push({ question: asked, answer: markdownBlocks(answer, at) });
     return html`<details class="question"><summary>${asked}</summary>
 <div class="reply">
-${reply}</div></details>
+${reply}${this.#numbers.panels()}</div></details>
 `;
   }
 
@@ -111,7 +116,7 @@ ${tables}</details>
 `;
 }
 
-function partsOf(outline: Outline, renderer: Renderer): Part[] {
+function partsOf(outline: Outline, renderer: Renderer, named: readonly SourceId[]): Part[] {
   const own = (heading: (typeof ownHeadings)[number]) =>
     outline.sections
       .filter(({ text }) => text.toLowerCase() === heading.toLowerCase())
@@ -119,6 +124,7 @@ function partsOf(outline: Outline, renderer: Renderer): Part[] {
   const { checks } = outline;
   const blocks = [outline.opening, ...outline.sections.map((section) => section.blocks)].flat();
   const sources = [
+    ...named,
     ...checks.flatMap(({ source }) => source ?? []),
     ...blocks.flatMap((block) => (block.kind === "coefficients" ? coefficientSources(block) : [])),
   ];
@@ -161,11 +167,18 @@ export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
   const ids = new PageIds();
   const place = madeFrom(notebook);
   const outline = uniqueChecks(outlineOf(notebook, ids));
-  const renderer = new Renderer(ids, place);
+  const { numbers } = outline;
+  const renderer = new Renderer(ids, place, numbers);
+  const answer = markdownBlocks(outline.answer.text, { place, ids, numbers });
+  const answerPanels = numbers.panels();
   const single = form.inlinePlotly !== undefined;
   const picture = outline.picture && figureBlock(outline.picture, ids, "picture");
   const opening = renderer.blocks(outline.opening);
-  const parts = partsOf(outline, renderer).map((part) => ({ ...part, id: ids.take(part.text) }));
+  const parts = partsOf(outline, renderer, sourcesOfWorkings(notebook)).map((part) => ({
+    ...part,
+    id: ids.take(part.text),
+  }));
+  numbers.refuseIdle();
   const title = outline.question.text;
   if (title === "") throw new ReportError(place, "the question is empty; write it after the # of the first heading.");
   const links = html`<a href="index.html">All reports</a><a href="checks.html">All checks</a>`;
@@ -174,8 +187,8 @@ export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
 <div class="opening">
 <h1>${outline.question.markup}</h1>
 <div class="answer">
-${markdownBlocks(outline.answer.text, { place, ids })}</div>
-</div>
+${answer}</div>
+${answerPanels}</div>
 ${picture}
 <details class="contents" open><summary>On this page</summary>
 <nav aria-label="On this page"><ol>

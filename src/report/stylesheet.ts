@@ -3,6 +3,7 @@ import { figureStyle } from "./style/figures.js";
 import { printStyle } from "./style/print.js";
 import { reevingStyle } from "./style/reeving.js";
 import { textStyle } from "./style/text.js";
+import { workingStyle } from "./style/working.js";
 
 function properties(palette: Palette, prefix: string): string {
   return Object.entries(palette)
@@ -30,4 +31,4 @@ ${properties({ ...lightPalette, paper: "#ffffff" }, "print-")}
 @media print {
   :root { color-scheme: light; ${references(lightPalette, "print-")} }
 }
-${textStyle}${figureStyle}${reevingStyle}${printStyle}`;
+${textStyle}${figureStyle}${reevingStyle}${workingStyle}${printStyle}`;

@@ -1,18 +1,23 @@
+import { plainMarked } from "../notebook/marker.js";
 import type { Result, Table } from "../notebook/output.js";
 import { figures } from "../quantity/print.js";
 import { type Content, html, type Markup } from "./html.js";
+import type { WorkedNumbers } from "./worked-numbers.js";
 
 /** A table in a box of its own, so that a wide one scrolls there and not the page. */
 export function tableBox({
   caption,
   columns,
   rows,
+  texts = rows,
 }: {
   readonly caption: Content;
   readonly columns: readonly Content[];
   readonly rows: readonly (readonly Content[])[];
+  /** The cells without markup, by which a column of numbers is known. */
+  readonly texts?: readonly (readonly Content[])[];
 }): Markup {
-  const numeric = columns.map((_, column) => rows.length > 0 && rows.every((row) => isNumeric(row[column])));
+  const numeric = columns.map((_, column) => texts.length > 0 && texts.every((row) => isNumeric(row[column])));
   const kind = (column: number) => (numeric[column] ? html` class="number"` : undefined);
   return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table>
 <caption>${caption}</caption>
@@ -35,17 +40,20 @@ function isNumeric(cell: Content): boolean {
 }
 
 /** A table that a notebook shows. */
-export function shownTable(table: Table): Markup {
-  return html`<div class="wide">${tableBox(table)}</div>`;
+export function shownTable(table: Table, numbers: WorkedNumbers): Markup {
+  const { caption, columns, rows } = table;
+  const cells = rows.map((row) => row.map((cell) => (typeof cell === "string" ? numbers.text(cell) : cell)));
+  const texts = rows.map((row) => row.map((cell) => (typeof cell === "string" ? plainMarked(cell) : cell)));
+  return html`<div class="wide">${tableBox({ caption, columns, rows: cells, texts })}</div>${numbers.panels()}`;
 }
 
 /** Numbers that a notebook shows one after the other. */
-export function shownResults(results: readonly Result[]): Markup {
+export function shownResults(results: readonly Result[], numbers: WorkedNumbers): Markup {
   return html`<dl class="results">
 ${results.map(
-  ({ label, text, range }) =>
-    html`<div><dt>${label}</dt><dd><b>${text}</b>${range !== undefined && html` <span class="range">${range}</span>`}</dd></div>
+  ({ label, text, range, working }) =>
+    html`<div><dt>${label}</dt><dd><b>${working === undefined ? text : numbers.own(label, text, working)}</b>${range !== undefined && html` <span class="range">${range}</span>`}</dd></div>
 `,
 )}</dl>
-`;
+${numbers.panels()}`;
 }

@@ -153,7 +153,16 @@ describe("a boat file that is wrong", () => {
       "whole number from 1 to 12",
       "Count",
     ],
-    ["a price without currency", "price: 26 EUR", "price: 26", "26 }", "the plain number 26", '"18 EUR"', "currency"],
+    [
+      "a price without currency among others",
+      "price: 26 EUR",
+      "price: 26",
+      "26 }",
+      "a price without a currency",
+      "one currency in the whole file",
+      "Turn",
+    ],
+    ["a price of two words", "price: 26 EUR", "price: 26 old coins", "26 old", '"26 old coins"', '"18 EUR"', "a word"],
     [
       "a rope price without metre",
       "price: 2.60 EUR/m",

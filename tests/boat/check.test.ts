@@ -15,9 +15,12 @@ const about = (boat: Boat, line: string, subject: string): Judgement =>
   lineStanding(boat, line).judgements.find((one) => one.subject === subject)!;
 
 describe("a line that is checked", () => {
-  it("is asked for what its file asks: all six of a set halyard, fewer of a line without light air and movement", () => {
-    const asked = (line: string) => new Set(lineStanding(small(), line).judgements.map(({ aspect }) => aspect));
-    expect(asked("halyard")).toEqual(new Set(aspects));
+  it("is asked for what its file asks: all of a set halyard with limits of its own, fewer of other lines", () => {
+    const asked = (line: string, boat = small()) =>
+      new Set(lineStanding(boat, line).judgements.map(({ aspect }) => aspect));
+    const limited = small(["    touches: [mainsheet]\n", "    limits: { mass: 900 g, cost: 200 EUR }\n"]);
+    expect(asked("halyard", limited)).toEqual(new Set(aspects));
+    expect(asked("halyard")).toEqual(new Set(aspects.filter((one) => one !== "weighs" && one !== "costs")));
     expect(asked("outhaul")).toEqual(new Set<Aspect>(["holds", "hauls", "lasts", "strong"]));
     expect(worstOutcome(lineStanding(small(), "outhaul"), "runs")).toBeUndefined();
   });
@@ -162,7 +165,7 @@ describe("changes that are tried", () => {
     expect(trials.map(({ away }) => away)).toEqual(trials.map(({ away }) => away).sort((a, b) => a - b));
     for (const trial of trials) {
       const changed =
-        trial.line.rope.filter((piece, at) => piece !== line.rope[at]).length +
+        trial.line.rope.filter(({ rope }, at) => rope !== line.rope[at]!.rope).length +
         trial.line.path.filter((station, at) => station !== line.path[at]).length;
       expect(changed).toBe(1);
     }

@@ -1,15 +1,18 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { realDisk } from "../../src/cli/disk.js";
+import { findNotebooks } from "../../src/cli/folders.js";
 import { chromiumPath, drawnCurves, launch, missing, open, pageWidth } from "./chromium.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
-const notebooks = readdirSync(join(root, "notebooks")).filter((file) => file.endsWith(".ipynb"));
-const pages = [...notebooks.map((file) => file.replace(/\.ipynb$/u, ".html")), "index.html", "checks.html"];
+const here = { currentFolder: root, packageFolder: root, disk: realDisk("browser") };
+const { notebooks } = await findNotebooks(here);
+const pages = [...notebooks.map(({ name }) => `${name}.html`), "index.html", "checks.html"];
 
 interface Label {
   readonly text: string;

@@ -4,17 +4,20 @@ import type { BoatCheck } from "../../src/boat/check.js";
 import { boatOf } from "../../src/boat/read.js";
 import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
+import { inputList } from "../../src/notebook/input-list.js";
 import { plannedBoatOf } from "../../src/plan/boat-plan.js";
 import type { PlanOption } from "../../src/plan/plan-option.js";
 import { demoText, here, smallBoat, smallBoatWith } from "../boat/small-boat.js";
 import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
+import { noEffects } from "./no-effects.js";
 
 /** Files of the package that a new folder is made of. */
 const packaged = [
   "notebooks/clinic/how-to.txt",
   "notebooks/clinic/our-boat.ipynb",
   "notebooks/clinic/worksheet.ipynb",
+  "notebooks/a-line-plan.ipynb",
   "notebooks/boats/demo-skiff.yaml",
   "notebooks/boats/demo-shop.yaml",
   "notebooks/boats/boat.schema.json",
@@ -42,13 +45,10 @@ function world(files: Readonly<Record<string, string>> = {}) {
     plotly: async () => "",
     open: async () => {},
     installKernel: async () => "",
-    library: async () => undefined,
-    lock: async () => async () => {},
-    sweep: async () => {},
-    remove: async () => {},
     link: async (folder, path) => {
       said.linked.push(`${path} → ${folder}`);
     },
+    ...noEffects,
     signal: new AbortController().signal,
   };
   return { disk, said, tell: (...args: string[]) => dispatch(args, surroundings) };
@@ -62,8 +62,11 @@ describe("haulbook check", () => {
     expect(await tell("check", "small.yaml")).toBe(0);
     const rows = said.out.split("\n");
     expect(rows[0]).toBe("small boat");
-    for (const word of ["haul [N]", "hold [N]", "holds", "hauls", "runs", "stays", "lasts", "strong", "dry [g]", "EUR"])
+    for (const word of ["holds", "hauls", "runs", "stays", "lasts", "strong", "weighs", "costs"])
       expect(rows[2]).toContain(word);
+    const numbers = rows.find((row) => row.includes("haul [N]"))!;
+    for (const word of ["hold [N]", "out [N]", "dry [g]", "wet [g]", "EUR"]) expect(numbers).toContain(word);
+    expect(said.out).toMatch(/mainsheet +[\d.]+ \([\d.]+–[\d.]+\)/u);
     for (const name of ["mainsheet", "halyard", "outhaul"]) expect(rows.some((row) => row.startsWith(name))).toBe(true);
     expect(said.out).toMatch(/All lines: [\d.]+ kg dry/u);
     expect(said.out).toMatch(/First: |Nothing to mend/u);
@@ -77,6 +80,35 @@ describe("haulbook check", () => {
     expect(said.out).toMatch(/First: \w+: is too weak/u);
     expect(said.out).toMatch(/Try .+|No single change/u);
     expect(said.out).toContain("NO");
+  });
+
+  it("fails with code 1 where a fast ease burns the hand, and says what to try", async () => {
+    const eased = [
+      "    use: season\n  halyard",
+      "    use: season\n    ease: { speed: 15 m/s, duration: 3 s }\n  halyard",
+    ];
+    const { said, tell } = world({ "fast.yaml": smallBoatWith(eased as [string, string]) });
+    expect(await tell("check", "fast.yaml")).toBe(1);
+    expect(said.out).toMatch(/First: mainsheet: does not run out \(hand on a fast ease\)/u);
+    expect(said.out).toMatch(/it holds [\d.]+ N \([\d.]+ kgf\)\. Try .+/u);
+  });
+
+  it("says beside each verdict its margin, and what each line costs and weighs with its range", async () => {
+    const own = ["    touches: [mainsheet]\n", "    limits: { mass: 900 g, cost: 9 EUR }\n"];
+    const { said, tell } = world({ "small.yaml": smallBoatWith(own as [string, string]) });
+    expect(await tell("check", "small.yaml")).toBe(0);
+    const halyard = said.out.split("\n").find((row) => row.startsWith("halyard"))!;
+    expect(halyard).toMatch(/yes [\d.>]+ .*NO 0\.\d+$/u);
+    expect(said.out).toMatch(/halyard: costs too much \(cost of the line\): it costs [\d.]+ EUR; 9 EUR are allowed/u);
+  });
+
+  it("takes a boat without a currency", async () => {
+    const { said, tell } = world({ "small.yaml": smallBoat.replaceAll(" EUR", "") });
+    expect(await tell("check", "small.yaml")).toBe(0);
+    expect(said.out).toMatch(/kg wet, cost [\d.]+\.\n/u);
+    const plan = world({ "small.yaml": smallBoat.replaceAll(" EUR", "") });
+    expect(await plan.tell("plan", "small.yaml")).toBe(0);
+    expect(plan.said.out).not.toMatch(/EUR|euro/u);
   });
 
   it("prints the whole check as JSON", async () => {
@@ -148,6 +180,45 @@ describe("haulbook plan", () => {
     expect(said.err).toBe("");
   });
 
+  it("shows 25 points where there are so many, each with its proof, and says when there are fewer", async () => {
+    const files = {
+      "skiff.yaml": demoText("demo-skiff.yaml"),
+      "demo-shop.yaml": demoText("demo-shop.yaml"),
+      "small.yaml": smallBoat,
+    };
+    const { said, tell } = world(files);
+    expect(await tell("plan", "skiff.yaml")).toBe(0);
+    expect(said.out.match(/0 g +\d+ {2}proven optimal$/gmu)).toHaveLength(25);
+    expect(Math.max(...said.out.split("\n").map(({ length }) => length))).toBeLessThanOrEqual(100);
+    const few = world(files);
+    expect(await few.tell("plan", "small.yaml", "--points", "200")).toBe(0);
+    const shown = few.said.out.match(/proven optimal$/gmu)!.length;
+    expect(few.said.out).toContain(`The front has only ${shown} points, fewer than the 200 asked for: these are all.`);
+    const three = world(files);
+    expect(await three.tell("plan", "small.yaml", "--points", "3")).toBe(0);
+    expect(three.said.out.match(/proven optimal$/gmu)).toHaveLength(3);
+    expect(three.said.out).toContain("There are more between them.");
+    const none = world(files);
+    expect(await none.tell("plan", "small.yaml", "--points", "0")).toBe(2);
+    expect(none.said.err).toContain("whole number from 1 to 200");
+  });
+
+  it("carries in its JSON limits, options, prices, priorities, lists and a proof for every point", async () => {
+    const { said, tell } = world({ "small.yaml": smallBoat });
+    expect(await tell("plan", "small.yaml", "--json")).toBe(0);
+    const all = JSON.parse(said.out) as Record<string, unknown> & {
+      front: { points: { proofs: { gap: number; status: string }[] }[] };
+      lines: { name: string; options: { id: string }[] }[];
+      before: { choice: { line: string; option: string }[] };
+    };
+    expect(all).toMatchObject({ name: "small boat", robust: false, currency: "EUR" });
+    for (const key of ["limits", "prices", "priorities", "lists", "best"]) expect(all).toHaveProperty(key);
+    for (const { proofs } of all.front.points)
+      expect(proofs.map(({ gap, status }) => [gap, status])).toEqual(proofs.map(() => [0, "proven optimal"]));
+    expect(all.before.choice.map(({ option }) => option)).toEqual(all.lines.map(() => "as it is"));
+    expect(all.lines[0]!.options.length).toBeGreaterThan(5);
+  });
+
   it("prints a plan as JSON that keeps what the file limits", async () => {
     const { said, tell } = world({ "small.yaml": smallBoat });
     expect(await tell("plan", "small.yaml", "--json")).toBe(0);
@@ -206,9 +277,13 @@ describe("haulbook new", () => {
       "how-to.txt",
       "notebooks/our-boat.ipynb",
       "notebooks/worksheet.ipynb",
+      "notebooks/a-line-plan.ipynb",
       "notebooks/boats/our-boat.yaml",
     ])
       expect(disk.texts.has(`/boat/clinic/${name}`), name).toBe(true);
+    const planning = disk.texts.get("/boat/clinic/notebooks/a-line-plan.ipynb") ?? "";
+    expect(inputList((JSON.parse(planning) as { metadata: unknown }).metadata)).toEqual(["boats/our-boat.yaml"]);
+    expect(planning).not.toContain("demo-");
     expect(said.linked).toEqual(["/boat/clinic/node_modules/haulbook → /package"]);
     expect(said.out).toContain("cd clinic, then haulbook reports");
     expect(await tell("check", "clinic/notebooks/boats/our-boat.yaml")).toBe(0);

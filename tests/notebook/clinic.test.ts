@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, describe, expect, it } from "vitest";
@@ -6,6 +6,7 @@ import { linkFolder, realDisk } from "../../src/cli/disk.js";
 import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { runNotebook } from "../../src/notebook/run.js";
+import { noEffects } from "../cli/no-effects.js";
 
 const packageFolder = fileURLToPath(new URL("../../", import.meta.url));
 const here = path.dirname(fileURLToPath(import.meta.url));
@@ -24,16 +25,13 @@ function surroundings(currentFolder: string): { effects: Surroundings; said: { t
     out: say,
     err: say,
     now: () => performance.now(),
-    run: (notebook) =>
-      runNotebook({ path: path.resolve(currentFolder, notebook), cellSeconds: 60, notebookSeconds: 120 }),
+    run: (notebook, inputs) =>
+      runNotebook({ path: path.resolve(currentFolder, notebook), inputs, cellSeconds: 60, notebookSeconds: 120 }),
     plotly: async () => "window.Plotly = {};",
     open: async () => {},
     installKernel: async () => "",
-    library: async () => undefined,
-    lock: async () => async () => {},
-    sweep: async () => {},
-    remove: async () => {},
     link: linkFolder,
+    ...noEffects,
     signal: new AbortController().signal,
   };
   return { effects, said };
@@ -47,11 +45,33 @@ describe("a new clinic folder", () => {
     const folder = path.join(base, "clinic");
     const { effects, said } = surroundings(folder);
     expect(await dispatch(["reports"], effects), said.text).toBe(0);
-    expect(said.text).toContain("2 reports built");
-    const page = readFileSync(path.join(folder, "reports/our-boat.html"), "utf8");
+    expect(said.text).toContain("3 reports built");
+    const asked = readFileSync(path.join(folder, "reports/our-boat.html"), "utf8");
     for (const word of ["the demo skiff", "gennaker sheet", "invented", "Nearest change that passes"])
-      expect(page).toContain(word);
+      expect(asked).toContain(word);
     expect(readFileSync(path.join(folder, "reports/worksheet.html"), "utf8")).toContain("Print this and fill it in");
+    const planned = readFileSync(path.join(folder, "reports/a-line-plan-our-boat.html"), "utf8");
+    for (const word of [
+      "<title>Which ropes and blocks should the demo skiff carry?</title>",
+      "Shopping list",
+      "Cut list",
+    ])
+      expect(planned).toContain(word);
+    const sent = surroundings(folder);
+    const command = ["plan", "notebooks/boats/our-boat.yaml", "--html", "our-plan.html"];
+    expect(await dispatch(command, sent.effects), sent.said.text).toBe(0);
+    const page = readFileSync(path.join(folder, "our-plan.html"), "utf8");
+    expect(page).toContain("computed from the notebook a-line-plan.ipynb with our-boat.yaml");
+    expect(page).not.toMatch(/\ssrc=|<link\b/u);
+    expect(page).not.toContain(folder);
+    const file = path.join(folder, "notebooks/boats/our-boat.yaml");
+    const tight = path.join(folder, "notebooks/boats/tight-boat.yaml");
+    writeFileSync(tight, readFileSync(file, "utf8").replace("safetyFactor: 5", "safetyFactor: 100"));
+    const refused = surroundings(folder);
+    const tightly = ["plan", "notebooks/boats/tight-boat.yaml", "--html", "tight-plan.html"];
+    expect(await dispatch(tightly, refused.effects), refused.said.text).toBe(1);
+    expect(refused.said.text).toContain("Page written to tight-plan.html");
+    expect(readFileSync(path.join(folder, "tight-plan.html"), "utf8")).toContain("strength margin at least 1");
     const checked = surroundings(folder);
     expect(await dispatch(["check", "notebooks/boats/our-boat.yaml"], checked.effects)).toBe(0);
   });

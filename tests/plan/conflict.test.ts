@@ -102,7 +102,10 @@ describe("limits in conflict", patience, () => {
     );
     const alone: PlanLimit[] = [{ kind: "total", total: "cost", atMost: 1999 }];
     expect(smallestConflict(solver, { lines, limits: alone })!.words).toBe(
-      "No option meets this limit: cost at most 19.99 euros. Possible with cost at most 20 euros.",
+      "No option meets this limit: cost at most 19.99. Possible with cost at most 20.",
+    );
+    expect(smallestConflict(solver, { lines, limits: alone, currency: "shells" })!.words).toBe(
+      "No option meets this limit: cost at most 19.99 shells. Possible with cost at most 20 shells.",
     );
   });
 });
@@ -138,10 +141,27 @@ describe("the price of a limit", patience, () => {
       { kind: "total", total: "handForce", atMost: 199.5 },
       { kind: "total", total: "cost", atMost: 7000 },
     ];
-    expect(limitPrices(solver, { lines, limits }).map(({ words }) => words)).toEqual([
-      "hand force of all lines at most 199.5 N costs 140 g of dry mass; 200.5 N would save 140 g",
-      "cost at most 70 euros costs nothing: the best plan meets it anyway",
+    expect(limitPrices(solver, { lines, limits, currency: "EUR" }).map(({ words }) => words)).toEqual([
+      "hand force of all lines at most 199.5 N costs 140 g of dry mass; a limit of 200.5 N instead of 199.5 N would save 140 g",
+      "cost at most 70 EUR costs nothing: the best plan meets it anyway",
     ]);
     expect(optimum(solver, { lines, limits })!.totals.dry).toBe(0.25);
+  });
+
+  it("is told for the nearest limit that saves something, rounded to what can be printed", () => {
+    const at = (milligrams: number, reach: number) => ({ milligrams, cents: 100, millinewtons: 1000, reach });
+    const lines = [lineOf("sheet", [at(90_000, 1), at(95_000, 0.97654), at(40_000, 0.81239), at(30_000, 0.4)])];
+    const limit = { kind: "measure", line: "sheet", measure: "reach", sense: "at least", bound: 1 } as const;
+    const [price] = limitPrices(solver, { lines, limits: [limit] });
+    expect(price!.words).toBe(
+      "sheet: reach at least 1 costs 60 g of dry mass; a limit of 0.812 instead of 1 would save 50 g",
+    );
+  });
+
+  it("counts a value that only rounding keeps from its bound as meeting it", () => {
+    const near = { milligrams: 40_000, cents: 100, millinewtons: 1000, reach: 1 - 1e-12 };
+    const lines = [lineOf("sheet", [{ ...near, milligrams: 90_000, reach: 2 }, near])];
+    const limit = { kind: "measure", line: "sheet", measure: "reach", sense: "at least", bound: 1 } as const;
+    expect(limitPrices(solver, { lines, limits: [limit] })[0]!.saved).toBe(0);
   });
 });

@@ -75,7 +75,45 @@ describe("the shopping list", () => {
     const back = shoppingList({ choice: before, before: after });
     expect(back.parts).toEqual([{ part: "block", needed: 1, atHand: 1, toBuy: 0 }]);
     expect(back.leftOver).toEqual([{ part: "block", count: 1 }]);
-    expect(shoppingList({ choice: after, before: after })).toEqual({ ropes: [], parts: [], leftOver: [] });
+    expect(shoppingList({ choice: after, before: after })).toEqual({ ropes: [], kept: [], parts: [], leftOver: [] });
+  });
+});
+
+describe("rope that stays", () => {
+  const made = (pieces: readonly { rope: string; length: number }[], part: string) => {
+    const [option] = lineOf("vang", [{ milligrams: 9000, cents: 100, millinewtons: 1000, reach: 1 }]).options;
+    return { ...option!, id: `${JSON.stringify(pieces)} ${part}`, pieces, parts: [{ part, count: 2 }] };
+  };
+  const change = (from: ReturnType<typeof made>, to: ReturnType<typeof made>) => {
+    const line = { name: "vang", options: [from, to] };
+    const [old, now] = [[{ line, option: from }], [{ line, option: to }]];
+    return { list: shoppingList({ choice: now, before: old }), cut: cutList(now, old) };
+  };
+  const four = { rope: "thin", length: 4 };
+
+  it("is not bought and not cut where only blocks change", () => {
+    const { list, cut } = change(made([four], "small"), made([four], "big"));
+    expect(list.ropes).toEqual([]);
+    expect(list.kept).toEqual([{ line: "vang", ...four }]);
+    expect(list.parts).toEqual([{ part: "big", needed: 2, atHand: 0, toBuy: 2 }]);
+    expect(list.leftOver).toEqual([{ part: "small", count: 2 }]);
+    expect(cut).toMatchObject({ lines: [], ropes: [], splices: 0, minutes: 0 });
+    expect(shoppingRows(list).rows).toEqual([["big", 2, 0, 2, "pieces"]]);
+  });
+
+  it("is cut shorter where the line needs less, and bought where it needs more", () => {
+    const shorter = change(made([four], "small"), made([{ ...four, length: 3 }], "small"));
+    expect(shorter.list.ropes).toEqual([]);
+    expect(shorter.cut.lines[0]!.pieces).toEqual([{ rope: "thin", length: 3, use: "the old rope, cut shorter" }]);
+    const longer = change(made([four], "small"), made([{ ...four, length: 5 }], "small"));
+    expect(longer.list.ropes).toMatchObject([{ rope: "thin", needed: 5 }]);
+    expect(longer.list.kept).toEqual([]);
+  });
+
+  it("serves once: the second piece of its kind is bought", () => {
+    const { list } = change(made([four], "small"), made([four, four], "small"));
+    expect(list.ropes).toMatchObject([{ rope: "thin", needed: 4, pieces: 1 }]);
+    expect(list.kept).toHaveLength(1);
   });
 });
 
@@ -108,10 +146,67 @@ describe("priorities", () => {
     expect(found[0]!.byMass!.newtonsPerGram).toBeCloseTo(110 / 150, 12);
     expect(found[0]!.byCost!.newtonsPerEuro).toBeCloseTo(110 / 40, 12);
     expect(found.map(({ words }) => words)).toEqual([
-      "mainsheet: way 3 saves 110 N at the hand for 150 g, 0.73 N a gram: here the next gram goes furthest",
-      "control line: way 2 saves 5 N at the hand for 100 g, 0.05 N a gram; a gram on mainsheet saves 15 times as much",
+      "mainsheet: way 3 saves 110 N at the hand for 150 g, 1.4 g a newton: here the next gram goes furthest",
+      "control line: way 2 saves 5 N at the hand for 100 g, 20 g a newton; a gram on mainsheet saves 15 times as much",
       "outhaul: nothing in the catalogue is easier on the hand within the limits",
     ]);
+  });
+
+  it("keep the limits on totals of the whole boat, and let one that is broken already grow no further", () => {
+    const now = before.with(1, after[1]!);
+    const within = (atMost: number) =>
+      priorities({ ...boat, limits: [{ kind: "total", total: "dry", atMost }] }, now).find(
+        ({ line }) => line === "mainsheet",
+      )!;
+    expect(within(0.32).byMass!.option.id).toBe("way 3");
+    expect(within(0.319).byMass!.option.id).toBe("way 2");
+    expect(within(0.1)).not.toHaveProperty("byMass");
+  });
+
+  it("say where a bigger block pays: on a loaded line with one block, not on a light one with many", () => {
+    const withBlocks = (name: string, options: readonly [number, number, string][], count: number) => {
+      const made = lineOf(
+        name,
+        options.map(([milligrams, millinewtons]) => ({ milligrams, millinewtons, cents: 100, reach: 1 })),
+      );
+      const pieces = [{ rope: "rope", length: 5 }];
+      return {
+        ...made,
+        options: made.options.map((one, at) => ({ ...one, pieces, parts: [{ part: options[at]![2], count }] })),
+      };
+    };
+    const lines = [
+      withBlocks(
+        "light",
+        [
+          [100_000, 40_000, "small"],
+          [300_000, 38_000, "big"],
+        ],
+        8,
+      ),
+      withBlocks(
+        "loaded",
+        [
+          [100_000, 200_000, "small"],
+          [150_000, 180_000, "big"],
+        ],
+        1,
+      ),
+    ];
+    const found = priorities(
+      { lines, limits: [] },
+      choiceFrom({ lines, limits: [] }, { light: "way 1", loaded: "way 1" }),
+    );
+    expect(
+      found.map(({ line, byHardware }) => [line, Number(byHardware!.gramsPerNewton.toFixed(9)), byHardware!.pieces]),
+    ).toEqual([
+      ["loaded", 2.5, 1],
+      ["light", 100, 8],
+    ]);
+    expect(found[0]!.words).toContain(
+      "pays here first: 20 N for 50 g, 2.5 g a newton, at 200 N in the hand and 1 piece",
+    );
+    expect(found[1]!.words).toContain("does not pay: 2 N for 200 g, 100 g a newton, 40 times that on loaded");
   });
 
   it("look at options only that keep the limits of the line", () => {

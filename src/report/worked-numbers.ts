@@ -1,0 +1,147 @@
+import type { ExecutedNotebook } from "../notebook/executed.js";
+import { markedPieces } from "../notebook/marker.js";
+import type { SourceId } from "../sources/bibliography.js";
+import { checkAgreement } from "../working/agreement.js";
+import type { Working } from "../working/working.js";
+import { ReportError } from "./errors.js";
+import { type Content, html, type Markup } from "./html.js";
+import { type PageIds, unparted } from "./markdown.js";
+import { workingSources, workingSteps } from "./working-panel.js";
+
+/** A number of the page that opens its working. */
+interface OpenedPanel {
+  readonly id: string;
+  readonly label: string;
+  readonly working: Working;
+}
+
+/** The numbers of a page whose workings are known: marks them, and hands out the workings that belong below a block. */
+export class WorkedNumbers {
+  readonly #known: ReadonlyMap<string, Working>;
+  readonly #ids: PageIds;
+  readonly #place: string;
+  readonly #panels = new Map<string, OpenedPanel>();
+  #waiting: OpenedPanel[] = [];
+
+  constructor(known: ReadonlyMap<string, Working>, ids: PageIds, place: string) {
+    this.#known = known;
+    this.#ids = ids;
+    this.#place = place;
+  }
+
+  /**
+   * A number that opens the working that is known under a name.
+   *
+   * @throws ReportError for a name that is not known, or a number that is not the one of the working
+   */
+  mark(name: string, text: string, place = this.#place): Markup {
+    const working = this.#known.get(name);
+    if (working === undefined) {
+      const names = [...this.#known.keys()].join(", ") || "none";
+      throw new ReportError(
+        place,
+        `the number "${text}" asks for the working "${name}", which no cell shows; there are: ${names}.`,
+      );
+    }
+    refusing(place, () => checkAgreement(`working "${name}"`, text, working));
+    return this.#button(name, text, working);
+  }
+
+  /** A number that opens a working of its own. */
+  own(label: string, text: string, working: Working): Markup {
+    return this.#button(`of ${label}`, text, working);
+  }
+
+  /** A plain text with its marked numbers. */
+  text(source: string, place = this.#place): Content {
+    return refusing(place, () =>
+      markedPieces(source).map((piece) =>
+        typeof piece === "string" ? piece : this.mark(piece.name, piece.text, place),
+      ),
+    );
+  }
+
+  #button(key: string, text: string, working: Working): Markup {
+    let panel = this.#panels.get(key);
+    if (panel === undefined || panel.working !== working) {
+      panel = { id: this.#ids.take(`working ${key}`), label: text, working };
+      this.#panels.set(key, panel);
+      this.#waiting.push(panel);
+    }
+    return html`<button type="button" class="worked" popovertarget="${panel.id}">${unparted(text)}</button>`;
+  }
+
+  /** The workings of all numbers marked since the last call, each once on the page. */
+  panels(): Markup {
+    const waiting = this.#waiting;
+    this.#waiting = [];
+    return html`${waiting.map(
+      ({
+        id,
+        label,
+        working,
+      }) => html`<div class="worked-out" id="${id}" popover role="group" aria-label="Working of ${label}">
+<div class="worked-head"><b>How ${label} was worked out</b><button type="button" class="shut" popovertarget="${id}" popovertargetaction="hide">Close</button></div>
+${workingSteps(working, this.#place)}</div>
+`,
+    )}`;
+  }
+
+  /** Refuses a working that no text of the page marks. */
+  refuseIdle(): void {
+    const idle = [...this.#known.keys()].find((name) => !this.#panels.has(name));
+    if (idle === undefined) return;
+    throw new ReportError(
+      this.#place,
+      `no text marks the working "${idle}"; write its number as [[${idle}: …]], or do not show the working.`,
+    );
+  }
+}
+
+function refusing<Result>(place: string, work: () => Result): Result {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof ReportError) throw error;
+    throw new ReportError(place, error instanceof Error ? error.message : String(error));
+  }
+}
+
+/**
+ * The workings that the cells of a notebook show, by name.
+ *
+ * @param notebook  after a complete run
+ * @returns workings by the names that texts use
+ * @throws ReportError for one name with two different workings
+ */
+export function knownWorkings(notebook: ExecutedNotebook): Map<string, Working> {
+  const known = new Map<string, Working>();
+  for (const cell of notebook.cells) {
+    for (const output of cell.type === "code" ? cell.outputs : []) {
+      if (output.kind !== "workings") continue;
+      for (const { name, working } of output.entries) {
+        const other = known.get(name);
+        if (other !== undefined && JSON.stringify(other) !== JSON.stringify(working)) {
+          throw new ReportError(
+            `${notebook.name}.ipynb, cell ${cell.number}`,
+            `a second working "${name}" with other numbers; give it another name.`,
+          );
+        }
+        known.set(name, other ?? working);
+      }
+    }
+  }
+  return known;
+}
+
+/** Sources that the workings of a notebook name. */
+export function sourcesOfWorkings(notebook: ExecutedNotebook): SourceId[] {
+  const ofResults = notebook.cells.flatMap((cell) =>
+    cell.type === "code"
+      ? cell.outputs.flatMap((output) =>
+          output.kind === "result" && output.working !== undefined ? [output.working] : [],
+        )
+      : [],
+  );
+  return [...knownWorkings(notebook).values(), ...ofResults].flatMap(workingSources);
+}

@@ -1,0 +1,103 @@
+import { figures } from "../quantity/print.js";
+import { printQuantity } from "../quantity/quantity-text.js";
+import { vocabulary } from "../quantity/vocabulary.js";
+import type { SourceId } from "../sources/bibliography.js";
+import type { FormulaSource } from "../working/formula.js";
+import { numberInFormula, unitInFormula } from "../working/substitution.js";
+import { lastStep, type WorkedSymbol, type Working, type WorkingStep } from "../working/working.js";
+import { sourceAnchor, sourceTitle } from "./checktable.js";
+import { formulaHtml } from "./formula.js";
+import { type Content, html, type Markup } from "./html.js";
+import { signTex, stepTex } from "./working-tex.js";
+
+function sourceLink(source: FormulaSource): Content {
+  if (source === "common practice") return source;
+  return html`<a href="#${sourceAnchor(source)}">${sourceTitle(source)}</a>`;
+}
+
+/** The number as it stands in the formula; before it as a reader knows it, where that is in another unit. */
+function valueText({ quantity, value, unit }: Pick<WorkedSymbol, "quantity" | "value" | "unit">): string {
+  const inFormula = `${numberInFormula(value)}${unitInFormula(unit)}`;
+  return vocabulary[quantity].shownUnit === unit ? inFormula : `${printQuantity(quantity, value)} = ${inFormula}`;
+}
+
+/** Where a number of a formula comes from. */
+function whereFrom({ origin, step, unit, solved }: WorkedSymbol, steps: readonly WorkingStep[]): Content {
+  if (step !== undefined) return `worked out below: ${steps[step]?.title ?? ""}`;
+  if (solved) return "solved from the equations";
+  if (origin === undefined) return "given";
+  const { low, high, status, source, place } = origin;
+  const [least, most] = [figures(low), figures(high)];
+  const ends = least === most ? "" : `${least} to ${most}${unitInFormula(unit)}`;
+  if (status === undefined) return ends === "" ? "given" : `given, ${ends}`;
+  const words: Content = source === undefined ? status : sourceLink(source);
+  return html`${words}${place !== undefined && place !== "" && `: ${place}`}${ends !== "" && `; ${ends}`}`;
+}
+
+function symbolList(symbols: readonly WorkedSymbol[], steps: readonly WorkingStep[], place: string): Markup {
+  return html`<ul class="symbols">
+${symbols.map(
+  (
+    symbol,
+  ) => html`<li><span class="sign">${formulaHtml({ formula: signTex(symbol.sign), place, display: false })}</span><div>${symbol.words}: <b>${valueText(symbol)}</b> <span class="from">${whereFrom(symbol, steps)}</span></div></li>
+`,
+)}</ul>
+`;
+}
+
+function formulaLines(step: WorkingStep, place: string): Markup {
+  const words = step.kind === "balance" ? step.equations.map((equation) => equation.words) : [];
+  return html`${stepTex(step).map(
+    (
+      formula,
+      index,
+    ) => html`${words[index] !== undefined && html`<p class="note">${words[index]}</p>\n`}<div class="formula" tabindex="0" role="group" aria-label="Formula">${formulaHtml({ formula, place, display: true })}</div>
+`,
+  )}`;
+}
+
+function leftOver(step: WorkingStep): Content {
+  if (step.kind === "formula") return undefined;
+  const worst = Math.max(...step.equations.map(({ residual }) => Math.abs(residual)));
+  const left = worst === 0 ? "nothing" : `at most ${figures(worst, 1)} of a side`;
+  return html`<p class="note">Solved together. With the solution put in, ${left} is left over in an equation.</p>\n`;
+}
+
+function stepBlock(step: WorkingStep, steps: readonly WorkingStep[], place: string): Markup {
+  const { result, source, valid, mirrors } = step;
+  return html`${formulaLines(step, place)}${leftOver(step)}<p class="comes">${result.words}: <b>${printQuantity(result.quantity, result.value)}</b></p>
+${symbolList(step.symbols, steps, place)}<p class="note">${step.kind === "formula" ? "Formula" : "Equations"}: ${sourceLink(source)}. Valid for: ${valid}.${mirrors !== undefined && html` In code: <code>${mirrors}</code>.`}</p>
+`;
+}
+
+/**
+ * The working of a number: its formula with the numbers put in, and below it, folded, the steps that its numbers come from.
+ *
+ * @param working  steps in order
+ * @param place  for messages
+ * @returns markup of blocks
+ * @throws ReportError when a formula cannot be set
+ */
+export function workingSteps(working: Working, place: string): Markup {
+  const { steps } = working;
+  const last = lastStep(working);
+  return html`<p class="step">${last.title}</p>
+${stepBlock(last, steps, place)}${steps
+  .slice(0, -1)
+  .reverse()
+  .map(
+    (
+      step,
+    ) => html`<details class="earlier"><summary>${step.title}: ${printQuantity(step.result.quantity, step.result.value)}</summary>
+${stepBlock(step, steps, place)}</details>
+`,
+  )}`;
+}
+
+/** Sources that the steps of a working name: of formulas, and of the numbers in them. */
+export function workingSources({ steps }: Working): SourceId[] {
+  return steps.flatMap(({ source, symbols }) => [
+    ...(source === "common practice" ? [] : [source]),
+    ...symbols.flatMap(({ origin }) => origin?.source ?? []),
+  ]);
+}

@@ -1,0 +1,146 @@
+import { readExpression } from "../working/expression.js";
+import { heldBy, holdOf, numberInFormula } from "../working/substitution.js";
+import type { Term } from "../working/term.js";
+import type { WorkedEquation, WorkedSymbol, WorkingStep } from "../working/working.js";
+
+type Symbols = ReadonlyMap<string, WorkedSymbol>;
+type Leaf = (symbol: WorkedSymbol) => string;
+
+const raised: Readonly<Record<string, string>> = Object.fromEntries(
+  [..."⁻⁰¹²³⁴⁵⁶⁷⁸⁹"].map((sign, index) => [sign, "-0123456789"[index] ?? ""]),
+);
+
+/** A printed number for a formula: groups, minus and powers of ten as mathematics sets them. */
+function numberTex(text: string): string {
+  return text
+    .replaceAll("\u202f", "\\,")
+    .replaceAll("−", "-")
+    .replace(
+      / × 10([⁻⁰¹²³⁴-⁹]+)/u,
+      (_, power: string) => `\\times 10^{${[...power].map((one) => raised[one] ?? "").join("")}}`,
+    );
+}
+
+/** Only what a sign or unit may hold: nothing that TeX would read as a command. */
+function harmless(text: string): string {
+  return text.replaceAll(/[^\p{L}\p{N}'/ ,.()^·+-]/gu, "");
+}
+
+/**
+ * A sign of the vocabulary as TeX.
+ *
+ * @param sign  such as `T_hand`, `μ`, `D/d`, `z0`
+ * @returns TeX
+ * Example: signTex("T_hand") → "T_{\\mathrm{hand}}"
+ */
+export function signTex(sign: string): string {
+  const [base = "", ...rest] = sign.replace(/^(\p{L})(\d+)$/u, "$1_$2").split("_");
+  const letters = harmless(base);
+  const body = /^[A-Za-z]{2,}$/u.test(letters) ? `\\mathit{${letters}}` : letters;
+  const below = harmless(rest.join(" "));
+  const whole = below === "" ? body : `${body}_{\\mathrm{${below}}}`;
+  return sign.includes("/") ? `(${whole})` : `{${whole}}`;
+}
+
+function unitTex(unit: string): string {
+  if (unit === "1") return "";
+  return `\\,\\mathrm{${harmless(unit)
+    .replaceAll(/\^(-?[\d.]+)/gu, "^{$1}")
+    .replaceAll(" ", "\\,")}}`;
+}
+
+function numberWithUnit({ value, unit }: Pick<WorkedSymbol, "value" | "unit">): string {
+  return `{${numberTex(numberInFormula(value))}${unitTex(unit)}}`;
+}
+
+const functionTex: Readonly<Record<string, string>> = {
+  log: "\\ln",
+  log10: "\\log_{10}",
+  sin: "\\sin",
+  cos: "\\cos",
+  tan: "\\tan",
+  asin: "\\arcsin",
+  atan: "\\arctan",
+  atan2: "\\operatorname{angle}",
+};
+
+/** A term as TeX; `leaf` writes what stands for a name. */
+function termTex(term: Term, symbols: Symbols, leaf: Leaf, numbers: boolean): string {
+  const write = (inner: Term) => termTex(inner, symbols, leaf, numbers);
+  const held = (inner: Term, least: number) =>
+    holdOf(inner, numbers ? symbols : undefined) < least && !isFraction(inner)
+      ? `\\left(${write(inner)}\\right)`
+      : write(inner);
+  switch (term.kind) {
+    case "number":
+      return numberTex(numberInFormula(term.value));
+    case "pi":
+      return "\\pi";
+    case "name": {
+      const symbol = symbols.get(term.name);
+      return symbol === undefined ? `\\mathrm{${harmless(term.name)}}` : leaf(symbol);
+    }
+    case "minus":
+      return `-${held(term.of, 2)}`;
+    case "operation": {
+      const { operator, left, right } = term;
+      const least = heldBy(operator);
+      if (operator === "/") return `\\frac{${write(left)}}{${write(right)}}`;
+      if (operator === "^") {
+        const base = isFraction(left) ? `\\left(${write(left)}\\right)` : held(left, least.left);
+        return `{${base}}^{${write(right)}}`;
+      }
+      const sign = operator === "*" ? " \\cdot " : ` ${operator} `;
+      return `${held(left, least.left)}${sign}${held(right, least.right)}`;
+    }
+    case "call": {
+      const [first] = term.of;
+      if (first === undefined) return "";
+      if (term.name === "sqrt") return `\\sqrt{${write(first)}}`;
+      if (term.name === "exp") return `e^{${write(first)}}`;
+      return `${functionTex[term.name] ?? ""}\\left(${term.of.map(write).join(",\\ ")}\\right)`;
+    }
+  }
+}
+
+/** A fraction needs no brackets: its bar holds it together, but for a power. */
+function isFraction(term: Term): boolean {
+  return term.kind === "operation" && term.operator === "/";
+}
+
+function ofSymbols(symbols: readonly WorkedSymbol[]) {
+  const byName = new Map(symbols.map((symbol) => [symbol.name, symbol]));
+  const term = (text: string) => readExpression(text).term;
+  return {
+    signs: (text: string) => termTex(term(text), byName, ({ sign }) => signTex(sign), false),
+    numbers: (text: string) => termTex(term(text), byName, numberWithUnit, true),
+  };
+}
+
+/** Lines under each other, lined up at their equals signs. */
+function lines(all: readonly string[]): string {
+  return `\\begin{aligned} ${all.join(" \\\\[0.35em] ")} \\end{aligned}`;
+}
+
+/**
+ * A step of a working as TeX: formula, numbers put in, result; of a balance each equation with its numbers.
+ *
+ * @param step  of a working
+ * @returns TeX, one piece for each formula that stands alone
+ * Example: stepTex(worked(formulas.deadBand, { haulingForce: 90, easingForce: 4 }).steps[0]).length → 1
+ */
+export function stepTex(step: WorkingStep): string[] {
+  const { signs, numbers } = ofSymbols(step.symbols);
+  if (step.kind === "balance") {
+    return step.equations.map(({ left, right }: WorkedEquation) =>
+      lines([`${signs(left)} &= ${signs(right)}`, `${numbers(left)} &= ${numbers(right)}`]),
+    );
+  }
+  return [
+    lines([
+      `${signTex(step.result.sign)} &= ${signs(step.text)}`,
+      `&= ${numbers(step.text)}`,
+      `&= ${numberWithUnit(step.result)}`,
+    ]),
+  ];
+}
