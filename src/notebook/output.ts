@@ -4,6 +4,8 @@ import type { Coefficient } from "../sources/coefficient.js";
 import type { Working } from "../working/working.js";
 import type { AnySettings, Controls } from "./control.js";
 import type { Measure } from "./measure.js";
+import type { DrawnLine } from "./reeving/strips.js";
+import type { EndWords } from "./reeving/words.js";
 
 /** Ends of the 90 % band of a curve, one for each place along the lower axis; `null` leaves a gap. */
 export interface SeriesBand {
@@ -134,6 +136,24 @@ export interface Coefficients {
   readonly entries: readonly { readonly name: string; readonly record: Coefficient }[];
 }
 
+/** A line drawn as it is rove, with the tension along the rope. */
+export interface DrawnReeving {
+  readonly kind: "reeving";
+  /** Lower case with hyphens; unique in the notebook. */
+  readonly name: string;
+  /** States the finding. */
+  readonly title: string;
+  readonly caption: string;
+  /** The finding, for a reader without sight; load and tensions follow by themselves. */
+  readonly altText?: string | undefined;
+  /** Rope and stations from the load to the hand, or several ropes joined in this order. */
+  readonly line: DrawnLine;
+  /** Load at the sail end [N]. */
+  readonly load: number;
+  /** Words for the two ends; load and hand when absent. */
+  readonly words?: EndWords | undefined;
+}
+
 /** How numbers of the page were worked out, each under the name by which a text marks it: `[[name: 86 N]]`. */
 export interface Workings {
   readonly kind: "workings";
@@ -174,6 +194,7 @@ export interface LivePanel extends LiveView {
 /** Whatever a cell can show on a report page. */
 export type Shown =
   | Figure
+  | DrawnReeving
   | Table
   | Result
   | Title

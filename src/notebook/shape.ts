@@ -3,7 +3,8 @@ import { checkAgreement } from "../working/agreement.js";
 import { checkWorking } from "../working/working-check.js";
 import { isMarkerName } from "./marker.js";
 import { measures } from "./measure.js";
-import type { Shown } from "./output.js";
+import type { DrawnReeving, Shown } from "./output.js";
+import { reevingDrawing } from "./reeving/reeving-drawing.js";
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -142,11 +143,30 @@ function checkPanel(where: string, value: unknown, several: boolean): void {
   }
 }
 
+function slug(where: string, value: unknown): string {
+  const name = text(where, value);
+  if (/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(name)) return name;
+  throw refuse(where, name, "lower case letters, digits and single hyphens", 'For example "hand-force".');
+}
+
+/** The line is checked by the solver itself: what it refuses cannot be drawn. */
+function checkReeving(shown: Fields): void {
+  const where = `drawing "${slug("name of the drawing", shown.name)}"`;
+  for (const key of ["title", "caption"] as const) text(`${where}, ${key}`, shown[key]);
+  if (shown.altText !== undefined) text(`${where}, altText`, shown.altText);
+  if (typeof shown.line !== "object" || shown.line === null)
+    throw refuse(`${where}, line`, shown.line, "a line, or a list of lines", "Give rope and stations.");
+  finite(`${where}, load`, shown.load);
+  if (shown.words !== undefined)
+    for (const [end, word] of Object.entries(fields(`${where}, words`, shown.words))) {
+      oneOf(`${where}, end of the line`, end, ["load", "hand"]);
+      text(`${where}, word for the ${end}`, word);
+    }
+  reevingDrawing(shown as unknown as DrawnReeving);
+}
+
 function checkFigure(figure: Fields): void {
-  const name = text("figure name", figure.name);
-  if (!/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(name)) {
-    throw refuse("figure name", name, "lower case letters, digits and single hyphens", 'For example "hand-force".');
-  }
+  const name = slug("figure name", figure.name);
   const where = `figure "${name}"`;
   for (const key of ["title", "caption", "altText"] as const) text(`${where}, ${key}`, figure[key]);
   checkAxis(`${where}, x`, figure.x);
@@ -285,6 +305,7 @@ function checkPanelOutput(panel: Fields): void {
 const kinds = {
   panel: checkPanelOutput,
   figure: checkFigure,
+  reeving: checkReeving,
   table: checkTable,
   checks: checkChecks,
   verdicts: checkVerdicts,

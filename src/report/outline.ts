@@ -3,6 +3,7 @@ import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
 import type {
   Answer,
   Coefficients,
+  DrawnReeving,
   Figure,
   LivePanel,
   Question,
@@ -21,6 +22,7 @@ import { knownWorkings, WorkedNumbers } from "./worked-numbers.js";
 /** What stands in the text where a cell showed it. Results in a row stand together. */
 export type InPlace =
   | Figure
+  | DrawnReeving
   | Table
   | Question
   | Verdicts

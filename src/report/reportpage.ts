@@ -13,6 +13,7 @@ import { livePanelBlock } from "./livepanel.js";
 import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.js";
 import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
+import { reevingBlock } from "./reeving.js";
 import { shownResults, shownTable } from "./table.js";
 import { sourcesOfWorkings, type WorkedNumbers } from "./worked-numbers.js";
 
@@ -67,6 +68,8 @@ class Renderer {
         return block.body;
       case "figure":
         return figureBlock(block, this.#ids);
+      case "reeving":
+        return reevingBlock(block, this.#ids);
       case "table":
         return shownTable(block, this.#numbers);
       case "results":

@@ -10,6 +10,7 @@ import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { lineSource, ownLine, readingsVariable } from "../../src/notebook/own-lines.js";
 import { ValueError } from "../../src/quantity/errors.js";
+import { noEffects } from "../cli/no-effects.js";
 import { limp } from "../reeving/builders.js";
 import { runHarness } from "./harness.js";
 
@@ -88,7 +89,6 @@ const cells = [
   `import { ownLine, lineSource } from "../../../../../dist/notebook/own-lines.js";
 import { show, answer, result } from "../../../../../dist/notebook/display.js";
 import { prepareLine } from "../../../../../dist/reeving/line.js";
-import { noEffects } from "../cli/no-effects.js";
 const line = { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured" as const, name: "lead", tensionRatio: 1.1, drag: 1 }] };
 const own = ownLine({ name: "mainsheet", line: line, knobs: [], load: 150 });
 show(answer("It depends."));
