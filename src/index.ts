@@ -387,7 +387,7 @@ export {
 } from "./uncertainty/line-band.js";
 export { knobsOf, type LineRecords } from "./uncertainty/line-knobs.js";
 export { type HandQuantity, type KnobSensitivity, lineSensitivity } from "./uncertainty/line-sensitivity.js";
-export { printBand } from "./uncertainty/printed-band.js";
+export { printBand, printRange, printWithRange } from "./uncertainty/printed-band.js";
 export { sampledBand } from "./uncertainty/sampled-band.js";
 export {
   type Sensitivity,
@@ -415,6 +415,7 @@ export type { Observation, Reading, Way } from "./calibration/reading.js";
 export { ReadingError } from "./calibration/reading-error.js";
 export { type ReadingsFile, readReadings } from "./calibration/readings.js";
 export { calibrationRecords } from "./calibration/records.js";
+export { type LineRequest, type StandingLine, standingLine } from "./calibration/standing-line.js";
 export { type TurnShare, turnShare } from "./calibration/turn-share.js";
 export { unknownLine } from "./calibration/unknown-line.js";
 export { type Worksheet, type WorksheetLine, worksheet } from "./calibration/worksheet.js";
@@ -527,3 +528,4 @@ export {
 } from "./notebook/display.js";
 export { inputFile, secondInputFile } from "./notebook/input.js";
 export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
+export { lineSource, ownLine } from "./notebook/own-lines.js";

@@ -1,18 +1,26 @@
 import { logRoot } from "../numerics/log-root.js";
+import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
 import type { Line } from "../reeving/line.js";
 import { scaledLine } from "../reeving/scaled.js";
+import type { Measured } from "../reeving/station.js";
 import type { LineCalibration } from "./calibrate.js";
 import { lineLaw } from "./line-law.js";
 
-/** A line whose model agrees with what was measured. */
-export interface CalibratedLine {
-  readonly line: Line;
-  /** Factor on bearing, bending, sliding and tread [-]. */
+/** What brings a line of the catalogue to what was measured. */
+export interface CalibrationFactors {
+  /** Factor on bearing, bending and sliding [-]. */
   readonly lossFactor: number;
   /** Factor on everything that does not grow with load [-]; 0 where there was nothing to multiply. */
   readonly dragFactor: number;
+  /** What no factor reaches: one turn more, at the hand end. */
+  readonly extra?: Measured;
+}
+
+/** A line whose model agrees with what was measured. */
+export interface CalibratedLine extends CalibrationFactors {
+  readonly line: Line;
 }
 
 /** What a line is to be brought to. */
@@ -54,19 +62,54 @@ export function calibratedLine(line: Line, { ratio, drag, load }: CalibrationTar
   const reached = lineLaw(brought, at);
   const missing = { ratio: k / reached.ratio, drag: c - (k / reached.ratio) * reached.drag };
   const needed = missing.ratio > 1 + 1e-6 || missing.drag > 1e-6;
-  return { line: needed ? withExtra(brought, missing) : brought, lossFactor, dragFactor };
+  const factors = { lossFactor, dragFactor, ...(needed && { extra: extraTurn(missing) }) };
+  return { line: asCalibrated(line, factors), ...factors };
+}
+
+/**
+ * A line of the same rope and the same make of blocks as one that was measured, brought along with it.
+ *
+ * @param line  rope and stations [m, rad, N]; untouched
+ * @param factors  what brought the measured line to its readings [-]
+ * @returns the line with the factors; the tread of a ratchet keeps its friction, as that was not read
+ * Source: statics. Example: asCalibrated({ rope: { diameter: 0.006, stiffness: { tensionTerm: 10, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, { lossFactor: 2, dragFactor: 1 }).rope.stiffness.tensionTerm → 20
+ */
+export function asCalibrated(line: Line, { lossFactor, dragFactor, extra }: CalibrationFactors): Line {
+  const brought = withFactors(line, lossFactor, dragFactor);
+  return extra === undefined ? brought : { ...brought, stations: [...brought.stations, extra] };
 }
 
 function lossFactorFor(line: Line, ratio: number, load: number): number {
   const ratioAt = (factor: number) => lineLaw(withFactors(line, factor, 1), load).ratio;
-  if (ratioAt(1) - 1 < 1e-9) return 1;
+  return ratioAt(1) - 1 < 1e-9 ? 1 : factorReaching(ratioAt, ratio);
+}
+
+/**
+ * The factor at which a line has a ratio, or as near as coefficients that can exist bring it.
+ *
+ * @param ratioAt  ratio of the line [-] over a factor on what it loses [-]
+ * @param ratio  that is wanted [-]
+ * @returns factor [-], 0.001 to about 30
+ */
+export function factorReaching(ratioAt: (factor: number) => number, ratio: number): number {
+  const step = 1.25;
   let most = 1;
-  while (most < range.most && ratioAt(most) < ratio) most *= 1.25;
+  while (most < range.most && ratioAt(most) < ratio && canBe(() => ratioAt(step * most))) most *= step;
   return logRoot((factor) => 1e5 * (ratio - ratioAt(factor)), { least: range.least, most });
 }
 
+/** Whether a model accepts its coefficients: a friction beyond what exists is refused. */
+function canBe(model: () => number): boolean {
+  try {
+    return Number.isFinite(model());
+  } catch (error) {
+    if (error instanceof ValueError) return false;
+    throw error;
+  }
+}
+
 function withFactors(line: Line, loss: number, drag: number): Line {
-  const scaled = scaledLine(line, { bearing: loss, bending: loss, sliding: loss, tread: loss, drag });
+  const scaled = scaledLine(line, { bearing: loss, bending: loss, sliding: loss, drag });
   const { constantTerm, diameterTerm } = line.rope.stiffness;
   const stiffness = {
     ...scaled.rope.stiffness,
@@ -76,14 +119,12 @@ function withFactors(line: Line, loss: number, drag: number): Line {
   return { ...scaled, rope: { ...scaled.rope, stiffness } };
 }
 
-function withExtra(line: Line, { ratio, drag }: { readonly ratio: number; readonly drag: number }): Line {
-  const tensionRatio = Math.max(1, ratio);
+function extraTurn({ ratio, drag }: { readonly ratio: number; readonly drag: number }): Measured {
   return {
-    ...line,
-    stations: [
-      ...line.stations,
-      { kind: "measured", name: "measured beyond the catalogue", tensionRatio, drag: Math.max(0, drag) },
-    ],
+    kind: "measured",
+    name: "measured beyond the catalogue",
+    tensionRatio: Math.max(1, ratio),
+    drag: Math.max(0, drag),
   };
 }
 
@@ -96,13 +137,18 @@ function withExtra(line: Line, { ratio, drag }: { readonly ratio: number; readon
  * Source: statics.
  */
 export function lineAsMeasured(line: Line, calibration: LineCalibration): CalibratedLine {
-  const { posterior, pulls, purchase } = calibration;
-  const mean = pulls.reduce((sum, { tension }) => sum + tension, 0) / Math.max(1, pulls.length);
+  const { posterior } = calibration;
   return calibratedLine(line, {
     ratio: Math.max(1, posterior.ratio.value),
     drag: Math.max(0, posterior.drag.value),
-    load: purchase * (mean > 0 ? mean : 100),
+    load: loadOfReadings(calibration),
   });
+}
+
+/** About the load of the readings [N]; 100 N where none could be used. */
+export function loadOfReadings({ pulls, purchase }: Pick<LineCalibration, "pulls" | "purchase">): number {
+  const mean = pulls.reduce((sum, { tension }) => sum + tension, 0) / Math.max(1, pulls.length);
+  return purchase * (mean > 0 ? mean : 100);
 }
 
 /**

@@ -25,6 +25,11 @@ interface Column {
 const mostRefusals = 100;
 const longestName = 80;
 
+/** Format of a file of readings, by the end of its name. */
+export function readingsFormat(file: string): "csv" | "yaml" {
+  return /\.ya?ml$/iu.test(file) ? "yaml" : "csv";
+}
+
 /**
  * Reads a file of readings: line, load, haul, ease, resolution, wet, and where they were noted turns, purchase and note.
  *

@@ -78,16 +78,22 @@ export async function readCommand(args: readonly string[], version: string): Pro
           })
           .option("open", { type: "boolean", default: false, describe: "Open the index afterwards" })
           .option("output", outputOption)
+          .option("readings", {
+            type: "string",
+            describe: "Readings of your own boat (.csv, .yaml): its lines replace those of the catalogue",
+            requiresArg: true,
+          })
           .option("cache", {
             type: "boolean",
             default: true,
             describe: "Leave out what nothing has changed (--no-cache runs everything)",
           })
           .example("$0 reports", "Build all reports")
+          .example("$0 reports --readings readings.csv", "Build them for the boat that you measured")
           .example("$0 reports around-a-ring --open", "Build one report and look at the index")
           .example("$0 reports --single-file --output handout", "Pages to send, in a folder of their own"),
-      ({ names, singleFile, open, output, cache }) => {
-        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, cache } };
+      ({ names, singleFile, open, output, readings, cache }) => {
+        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, readings, cache } };
       },
     )
     .command(

@@ -1,14 +1,12 @@
-import { resolve } from "node:path";
 import { calibrate, type LineCalibration } from "../calibration/calibrate.js";
 import type { Estimate } from "../calibration/estimate.js";
 import type { MeasuredLaw } from "../calibration/measured-law.js";
 import { nextMeasurements, nextWords } from "../calibration/next-measurement.js";
 import type { LeftOut } from "../calibration/outliers.js";
-import { readReadings } from "../calibration/readings.js";
 import { turnShare } from "../calibration/turn-share.js";
 import { figures } from "../quantity/print.js";
 import { aligned } from "./columns.js";
-import { shownPath } from "./folders.js";
+import { givenReadings, listed } from "./readings.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 
 /** What `haulbook fit` was asked. */
@@ -17,8 +15,6 @@ export interface FitOptions {
   /** Scatter of a pull that is read again [%]; as remembered when left out. */
   readonly scatter?: number | undefined;
 }
-
-const mostNamed = 20;
 
 const intervalOf = ({ low, high }: Estimate, least: number) =>
   `${figures(Math.max(least, low), 4)} to ${figures(Math.max(least, high), 4)}`;
@@ -57,33 +53,15 @@ function leftOutWords(line: string, { row, pull, reason }: LeftOut): string {
   return `row ${row}, ${line}, ${pull === "both" ? "whole reading" : pull}: ${reason}.`;
 }
 
-function listed(lines: readonly string[]): string {
-  const more = lines.length > mostNamed ? [`… and ${lines.length - mostNamed} more.`] : [];
-  return [...lines.slice(0, mostNamed), ...more].map((line) => `  ${line}\n`).join("");
-}
-
 /** `haulbook fit`: prints what readings say of each line, what was left out and why, and what to read next. */
 export async function fitReadings(
   { file, scatter }: FitOptions,
   { currentFolder, disk, err, out }: Pick<Surroundings, "currentFolder" | "disk" | "err" | "out">,
 ): Promise<ExitCode> {
-  const path = resolve(currentFolder, file);
-  const shown = shownPath(path, currentFolder);
-  const text = await disk.read(path);
-  if (text === undefined) {
-    err(`There is no file ${shown}. Write one as the sheet says: haulbook worksheet\n`);
-    return exitCodes.failed;
-  }
-  const { readings, refusals } = readReadings(text, /\.ya?ml$/iu.test(file) ? "yaml" : "csv");
-  if (refusals.length > 0) {
-    err(
-      `${shown}: ${refusals.length} ${refusals.length === 1 ? "row" : "rows"} cannot be read. Nothing was worked out.\n`,
-    );
-    err(listed(refusals.map(({ message }) => message)));
-    return exitCodes.failed;
-  }
+  const given = await givenReadings(file, "Nothing was worked out.", { currentFolder, disk, err });
+  if (given === undefined) return exitCodes.failed;
   const repeatability = scatter === undefined ? {} : { repeatability: scatter / 100 };
-  const calibrations = calibrate(readings, repeatability);
+  const calibrations = calibrate(given.readings, repeatability);
   const titles = ["line", "from", "pulls", "ratio k", "95 %", "drag c [N]", "95 %", "correlation"];
   const numeric = [false, false, true, true, false, true, false, true];
   out(`${aligned([titles, ...calibrations.flatMap(rowsOf)], numeric)}\n`);

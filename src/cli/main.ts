@@ -37,9 +37,10 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   now: () => performance.now(),
-  run: async (path, inputs, onFilesRead = () => {}) => {
+  run: async (path, inputs, onFilesRead = () => {}, variables = {}) => {
     const { runNotebook } = await import("../notebook/run.js");
-    return runNotebook({ path, inputs, onFilesRead, cellSeconds, notebookSeconds, signal: stop.signal });
+    const environment = { ...process.env, ...variables };
+    return runNotebook({ path, inputs, onFilesRead, environment, cellSeconds, notebookSeconds, signal: stop.signal });
   },
   library: () => packageDigest(packageFolder),
   lock: takeLock,

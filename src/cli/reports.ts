@@ -1,8 +1,11 @@
 import { join } from "node:path";
+import { pageLines, readLines } from "../calibration/page-lines.js";
+import { readingsVariable } from "../notebook/own-lines.js";
 import { suggestion } from "../quantity/suggestion.js";
 import { type BuildMemory, buildReports, type NotebookFile } from "../report/build.js";
 import { memoryFolder } from "../report/stamp.js";
 import { findNotebooks, reportName, reportsFolder, shownPath } from "./folders.js";
+import { givenReadings } from "./readings.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 
 /** What `haulbook reports` was asked. */
@@ -11,6 +14,8 @@ export interface ReportsOptions {
   readonly singleFile: boolean;
   readonly open: boolean;
   readonly output?: string | undefined;
+  /** File of readings of one's own boat; its lines replace those of the catalogue. */
+  readonly readings?: string | undefined;
   /** Whether runs and pages that nothing has changed are left as they are. */
   readonly cache: boolean;
 }
@@ -18,6 +23,7 @@ export interface ReportsOptions {
 /** Runs that are remembered beside the pages they belong to. */
 async function memoryOf(
   outputFolder: string,
+  own: string,
   { disk, library, packageFolder }: Surroundings,
 ): Promise<BuildMemory | undefined> {
   const known = await library();
@@ -27,7 +33,7 @@ async function memoryOf(
     store: { read: (name) => disk.read(path(name)), replace: (name, text) => disk.replace(path(name), text) },
     library: known,
     libraryFolder: join(packageFolder, "dist"),
-    choices: [],
+    choices: own === "" ? [] : [own],
   };
 }
 
@@ -56,11 +62,13 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
     err(`There are: ${known.join(", ")}.\n`);
     return exitCodes.wrongUse;
   }
+  const own = await ownFile(options.readings, surroundings);
+  if (typeof own === "number") return own;
   const outputFolder = reportsFolder(options.output, currentFolder);
   const free = await surroundings.lock(outputFolder);
   try {
     await surroundings.sweep(outputFolder);
-    return await build({ options, names, notebooks, outputFolder }, surroundings);
+    return await build({ options, own, names, notebooks, outputFolder }, surroundings);
   } finally {
     await free();
   }
@@ -68,6 +76,8 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
 
 interface Build {
   readonly options: ReportsOptions;
+  /** Path of the readings of one's own boat; empty for none. */
+  readonly own: string;
   readonly names: readonly string[];
   readonly notebooks: readonly NotebookFile[];
   readonly outputFolder: string;
@@ -75,7 +85,7 @@ interface Build {
 
 /** Builds into a folder that is ours alone. */
 async function build(
-  { options, names, notebooks, outputFolder }: Build,
+  { options, own, names, notebooks, outputFolder }: Build,
   surroundings: Surroundings,
 ): Promise<ExitCode> {
   const { currentFolder, disk, err, out } = surroundings;
@@ -84,8 +94,8 @@ async function build(
     names: names.length > 0 ? names : undefined,
     outputFolder,
     singleFile: options.singleFile,
-    run: ({ path, inputs }, onFilesRead) => surroundings.run(path, inputs, onFilesRead),
-    memory: options.cache ? await memoryOf(outputFolder, surroundings) : undefined,
+    run: ({ path, inputs }, onFilesRead) => surroundings.run(path, inputs, onFilesRead, { [readingsVariable]: own }),
+    memory: options.cache ? await memoryOf(outputFolder, own, surroundings) : undefined,
     files: disk,
     plotly: surroundings.plotly,
     log: (line) => out(`${line}\n`),
@@ -109,4 +119,21 @@ async function build(
     }
   }
   return exitCodes.done;
+}
+
+/** Path of the readings that the pages are to use, empty for none; an exit code where the file cannot be used. */
+async function ownFile(file: string | undefined, surroundings: Surroundings): Promise<string | ExitCode> {
+  if (file === undefined) return "";
+  const { err } = surroundings;
+  const given = await givenReadings(file, "Nothing was built.", surroundings);
+  if (given === undefined) return exitCodes.failed;
+  const { known, unknown } = readLines(given.readings);
+  for (const { name, meant } of unknown)
+    err(
+      `${given.shown}: no page knows a line "${name}".${meant === undefined ? "" : ` Did you mean "${meant}"?`} Its readings are not used.\n`,
+    );
+  if (unknown.length > 0 || known.length === 0) err(`Pages know: ${pageLines.join(", ")}.\n`);
+  if (known.length > 0) return given.path;
+  err(`${given.shown}: no line of it stands on any page. Nothing was built.\n`);
+  return exitCodes.failed;
 }

@@ -20,11 +20,12 @@ export interface Surroundings {
   readonly err: (text: string) => void;
   /** Milliseconds from any start. */
   readonly now: () => number;
-  /** Runs a notebook in a fresh kernel, with the files that it is about. */
+  /** Runs a notebook in a fresh kernel, with the files that it is about, and with variables besides its environment. */
   readonly run: (
     path: string,
     inputs?: readonly string[],
     onFilesRead?: (paths: readonly string[]) => void,
+    variables?: Readonly<Record<string, string>>,
   ) => Promise<ExecutedNotebook>;
   /** Digests of the compiled library; nothing where they cannot be told: then no run is remembered. */
   readonly library: () => Promise<PackageDigest | undefined>;

@@ -2,18 +2,20 @@ import { noteFilesRead } from "./files-read.js";
 
 /**
  * Outputs are kept: the kernel sends them without waiting for the one before, which its socket refuses after a few hundred in a row,
- * and its queue drops what a cell writes faster than it can be sent. Here outputs wait for their turn and the queue may grow.
+ * and its queue drops what a cell writes faster than it can be sent. Here outputs wait for their turn and the queue may grow. Answers
+ * wait as well: on a busy machine two of them at once would end the kernel.
  */
 const keepOutputs = `
-  const { Publisher } = require("zeromq");
-  const { bind, send } = Publisher.prototype;
+  const { Publisher, Router } = require("zeromq");
+  const { bind } = Publisher.prototype;
   const queues = new WeakMap();
-  const replace = (name, value) => Object.defineProperty(Publisher.prototype, name, { value });
-  replace("bind", function (address) {
-    this.sendHighWaterMark = 0;
-    return bind.call(this, address);
+  Object.defineProperty(Publisher.prototype, "bind", {
+    value: function (address) {
+      this.sendHighWaterMark = 0;
+      return bind.call(this, address);
+    },
   });
-  replace("send", function (frames) {
+  const inTurn = ({ send }) => function (frames) {
     const queue = queues.get(this) ?? { waiting: 0, last: Promise.resolve() };
     queues.set(this, queue);
     const sendNow = () => send.call(this, frames);
@@ -23,7 +25,8 @@ const keepOutputs = `
       queue.waiting -= 1;
     });
     return queue.last;
-  });`;
+  };
+  for (const { prototype } of [Publisher, Router]) Object.defineProperty(prototype, "send", { value: inTurn(prototype) });`;
 
 /**
  * Short names in objects are spelled out, `{ load }` as `{ load: load }`: the kernel finds a name of an earlier cell only where it

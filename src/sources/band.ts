@@ -24,7 +24,8 @@ export function bandOf<Name extends string>(
   const names = Object.keys(inputs) as Name[];
   const middle = Object.fromEntries(names.map((name) => [name, inputs[name].value])) as Record<Name, number>;
   const value = model(middle);
-  const ends = names.map((name) => {
+  const unsure = names.filter((name) => inputs[name].low !== inputs[name].high);
+  const ends = unsure.map((name) => {
     const { low, high } = inputs[name];
     const results = [model({ ...middle, [name]: low }), model({ ...middle, [name]: high })];
     return { least: Math.min(value, ...results), most: Math.max(value, ...results) };

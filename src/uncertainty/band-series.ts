@@ -1,4 +1,4 @@
-import type { SampleOptions } from "./knob.js";
+import type { LineBandOptions } from "./knob.js";
 import { type BandCurve, bandOverLoads, type UncertainLine } from "./line-band.js";
 
 /** Ends of a band as plain lists, for a figure. */
@@ -21,7 +21,7 @@ export interface BandSeriesInput extends UncertainLine {
   readonly name: string;
   /** [N] */
   readonly loads: readonly number[];
-  readonly options?: SampleOptions;
+  readonly options?: LineBandOptions;
 }
 
 /**
@@ -31,7 +31,7 @@ export interface BandSeriesInput extends UncertainLine {
  * @param line  rope and stations
  * @param knobs  uncertain numbers
  * @param loads  [N], each 0 or more
- * @param options  samples and seed
+ * @param options  samples, seed, and what stands in the middle
  * @returns medians and bands [N]
  * @throws as for bands over loads
  * Source: common practice. Example: bandSeries({ name: "lead", line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, knobs: [], loads: [100] }).hauling[0] → 110

@@ -8,19 +8,31 @@ import { type Bounds, drawer } from "./distribution.js";
 /** What a knob turns: the coefficients of a cause, all stations together, or the load. */
 export type KnobTarget = FactorName | "load";
 
-/**
- * One uncertain number behind a line.
- *
- * It is drawn once for the whole line: the same rope, the same make of bearing, the same surface at every station.
- */
-export interface Knob {
-  /** Words for a reader, such as `friction of the bearings`. */
-  readonly name: string;
+/** One thing that a knob turns, and how far. */
+interface Turned {
   readonly turns: KnobTarget;
   /** The record; only its size over its middle value counts. */
   readonly record: Band;
   /** What the record's number cannot go beyond. */
   readonly bounds?: Bounds;
+}
+
+/** What is turned by the draw of another. */
+interface TurnedAlong extends Turned {
+  /** Whether it goes down as the other goes up. */
+  readonly falls?: boolean;
+}
+
+/**
+ * One uncertain number behind a line.
+ *
+ * It is drawn once for the whole line: the same rope, the same make of bearing, the same surface at every station.
+ */
+export interface Knob extends Turned {
+  /** Words for a reader, such as `friction of the bearings`. */
+  readonly name: string;
+  /** What goes with it: turned by the same draw, each as far as its own record says. */
+  readonly along?: readonly TurnedAlong[];
 }
 
 /** What turning the knobs does to each case: factors, 1 in the middle. */
@@ -32,6 +44,12 @@ export interface SampleOptions {
   readonly samples?: number;
   /** The same seed gives the same sample; 1 when absent. */
   readonly seed?: number;
+}
+
+/** How the band of a line is taken. */
+export interface LineBandOptions extends SampleOptions {
+  /** Whether the middle is the line with every record at its own middle, in place of the median of the sample. */
+  readonly ownMiddle?: boolean;
 }
 
 const defaultSamples = 10_000;
@@ -48,13 +66,18 @@ export function checkKnobs(knobs: readonly Knob[]): void {
     });
   }
   const names = knobs.map(({ name }) => name);
-  for (const { name, turns, record } of knobs) {
+  for (const knob of knobs) {
+    const { name, along = [] } = knob;
     if (names.filter((other) => other === name).length > 1) throw refusedKnob(name, "named twice", "each name once");
-    if (turns !== "load" && !factorNames.includes(turns))
-      throw refusedKnob(name, `turns "${turns}"`, [...factorNames, "load"].join(", "));
-    if (!(record.value > 0)) throw refusedKnob(name, `middle value ${record.value}`, "a middle value above 0");
-    if (!(record.low >= 0)) throw refusedKnob(name, `low end ${record.low}`, "a low end of 0 or more");
+    for (const turned of [knob, ...along]) checkTurned(name, turned);
   }
+}
+
+function checkTurned(name: string, { turns, record }: Turned): void {
+  if (turns !== "load" && !factorNames.includes(turns))
+    throw refusedKnob(name, `turns "${turns}"`, [...factorNames, "load"].join(", "));
+  if (!(record.value > 0)) throw refusedKnob(name, `middle value ${record.value}`, "a middle value above 0");
+  if (!(record.low >= 0)) throw refusedKnob(name, `low end ${record.low}`, "a low end of 0 or more");
 }
 
 function refusedKnob(name: string, value: string, allowed: string): ValueError {
@@ -77,13 +100,16 @@ function refusedKnob(name: string, value: string, allowed: string): ValueError {
  */
 export function factorsOf(knobs: readonly Knob[], columns: readonly Float64Array[]): KnobFactors {
   const factors: Partial<Record<KnobTarget, Float64Array>> = {};
-  knobs.forEach(({ turns, record, bounds }, index) => {
-    const points = columns[index]!;
+  const turn = ({ turns, record, bounds, falls }: TurnedAlong, points: Float64Array) => {
     const draw = drawer(record, { minimum: 0, ...bounds });
     const known = factors[turns];
     const factor = known ?? new Float64Array(points.length).fill(1);
-    for (let i = 0; i < points.length; i++) factor[i]! *= draw(normalDeviate(points[i]!)) / record.value;
+    const sign = falls === true ? -1 : 1;
+    for (let i = 0; i < points.length; i++) factor[i]! *= draw(sign * normalDeviate(points[i]!)) / record.value;
     factors[turns] = factor;
+  };
+  knobs.forEach((knob, index) => {
+    for (const turned of [knob, ...(knob.along ?? [])]) turn(turned, columns[index]!);
   });
   return factors;
 }

@@ -3,12 +3,13 @@ import { within } from "../quantity/guard.js";
 import { type Line, prepareLine } from "../reeving/line.js";
 import { factorNames, scaledLine } from "../reeving/scaled.js";
 import type { Band } from "../sources/band.js";
-import { type Knob, type SampleOptions, sampleKnobs } from "./knob.js";
-import { type QuantilesAt, sampledAnswers } from "./sampled-answers.js";
+import { type Knob, type LineBandOptions, sampleKnobs } from "./knob.js";
+import { type SampledAnswers, sampledAnswers } from "./sampled-answers.js";
 
 /** Median and ends of the 90 % band at each load. */
 export interface BandCurve {
   readonly low: Float64Array;
+  /** Median of the sample; the line at its own middle where that was asked for. */
   readonly median: Float64Array;
   readonly high: Float64Array;
 }
@@ -38,7 +39,7 @@ const ends = [0.05, 0.5, 0.95] as const;
  * @param line  rope and stations [m, rad, N]
  * @param knobs  uncertain numbers; none gives a band without width
  * @param loads  [N], each 0 or more
- * @param options  samples [-], 10,000 when absent, and seed [-]
+ * @param options  samples [-], 10,000 when absent, seed [-], and what stands in the middle
  * @returns bands of hauling, easing and dead band [N]
  * @throws ReevingError or ValueError for a line, a load, a knob or a sample that cannot exist
  * Source: common practice. Example: bandOverLoads({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, knobs: [] }, [100]).hauling.median[0] → 110
@@ -46,28 +47,30 @@ const ends = [0.05, 0.5, 0.95] as const;
 export function bandOverLoads(
   { line, knobs }: UncertainLine,
   loads: readonly number[] | Float64Array,
-  options: SampleOptions = {},
+  options: LineBandOptions = {},
 ): LineBands {
   const factors = sampleKnobs(knobs, knobs.length === 0 ? { ...options, samples: 1 } : options);
   const samples = Object.values(factors)[0]?.length ?? 1;
   for (const load of loads) within("loadTension", load);
   const answers = sampledAnswers(line, factors, samples);
-  const curveOf = (quantilesAt: QuantilesAt): BandCurve => {
+  const own = options.ownMiddle === true ? prepareLine(line) : undefined;
+  const curveOf = (quantity: keyof SampledAnswers): BandCurve => {
+    const quantilesAt = answers[quantity];
     const curve = { low: column(loads), median: column(loads), high: column(loads) };
     const found = new Float64Array(ends.length);
     for (let at = 0; at < loads.length; at++) {
       quantilesAt(loads[at]!, ends, found);
       curve.low[at] = found[0]!;
-      curve.median[at] = found[1]!;
+      curve.median[at] = own?.handForces(loads[at]!)[quantity] ?? found[1]!;
       curve.high[at] = found[2]!;
     }
     return curve;
   };
   return {
     loads: Float64Array.from(loads),
-    hauling: curveOf(answers.hauling),
-    easing: curveOf(answers.easing),
-    deadBand: curveOf(answers.deadBand),
+    hauling: curveOf("hauling"),
+    easing: curveOf("easing"),
+    deadBand: curveOf("deadBand"),
   };
 }
 
@@ -85,7 +88,7 @@ function column(loads: { readonly length: number }): Float64Array {
  * @throws as for many loads
  * Source: common practice. Example: bandAtLoad({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, knobs: [] }, 100).hauling.value → 110
  */
-export function bandAtLoad(uncertain: UncertainLine, load: number, options: SampleOptions = {}): HandBands {
+export function bandAtLoad(uncertain: UncertainLine, load: number, options: LineBandOptions = {}): HandBands {
   const { hauling, easing, deadBand } = bandOverLoads(uncertain, [load], options);
   const first = ({ low, median, high }: BandCurve): Band => ({ value: median[0]!, low: low[0]!, high: high[0]! });
   return { hauling: first(hauling), easing: first(easing), deadBand: first(deadBand) };
@@ -104,12 +107,12 @@ const runOutSamples = 1000;
  * Median and 90 % band of the least load at which a line goes out by itself.
  *
  * @param line  line and its uncertain numbers; a knob that turns the load has no say here
- * @param options  samples [-], 1,000 when absent, and seed [-]
+ * @param options  samples [-], 1,000 when absent, seed [-], and what stands in the middle
  * @returns band of the run-out load [N]
  * @throws as for bands over loads
  * Source: common practice. Example: runOutBand({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1, drag: 2 }] }, knobs: [] }).value → 2
  */
-export function runOutBand({ line, knobs }: UncertainLine, options: SampleOptions = {}): Band {
+export function runOutBand({ line, knobs }: UncertainLine, options: LineBandOptions = {}): Band {
   const factors = sampleKnobs(knobs, { samples: runOutSamples, ...options });
   const causes = factorNames.filter((name) => factors[name] !== undefined);
   const samples = causes.length === 0 ? 1 : factors[causes[0]!]!.length;
@@ -119,5 +122,6 @@ export function runOutBand({ line, knobs }: UncertainLine, options: SampleOption
   });
   const found = new Float64Array(ends.length);
   quantilesInPlace(values, ends, found);
-  return { low: found[0]!, value: found[1]!, high: found[2]! };
+  const value = options.ownMiddle === true ? prepareLine(line).runOutLoad() : found[1]!;
+  return { low: found[0]!, value, high: found[2]! };
 }

@@ -1,6 +1,7 @@
 import type { Bearing } from "../materials/bearings.js";
 import type { StiffnessLaw } from "../materials/stiffness.js";
 import type { Band } from "../sources/band.js";
+import { boundsOf } from "./distribution.js";
 import type { Knob } from "./knob.js";
 
 /** The records that a line was made of; what is left out counts as sure. */
@@ -30,7 +31,12 @@ export function knobsOf({ bearing, rope, ring, tread, drag, load }: LineRecords)
     load && { name: "load", turns: "load", record: load },
     bearing && { name: "friction of the bearings", turns: "bearing", record: bearing.friction },
     bearing && { name: "radius of the bearings", turns: "bearing", record: bearing.radiusShare },
-    rope && { name: "stiffness of the rope", turns: "bending", record: rope.tensionTerm },
+    rope && {
+      name: "stiffness of the rope",
+      turns: "bending",
+      record: rope.tensionTerm,
+      bounds: boundsOf("bendingCoefficient"),
+    },
     ring && { name: "friction on rings", turns: "sliding", record: ring },
     tread && { name: "friction on the tread", turns: "tread", record: tread },
     drag && { name: "constant drag", turns: "drag", record: drag },

@@ -10,6 +10,8 @@ import { defaultSeed, type SampleOptions } from "./knob.js";
 export interface SampledBandOptions<Name extends string> extends SampleOptions {
   /** What an input cannot go beyond, as `boundsOf` gives it. */
   readonly bounds?: Readonly<Partial<Record<Name, Bounds>>>;
+  /** Whether the middle is the result at the middle of every input, in place of the median of the sample. */
+  readonly ownMiddle?: boolean;
 }
 
 const ends = [0.05, 0.5, 0.95] as const;
@@ -22,7 +24,7 @@ const modelSamples = 1024;
  *
  * @param inputs  named bands [SI]
  * @param model  the result [any unit] from one value of each input
- * @param options  samples [-], 1,024 when absent, seed [-], and bounds of inputs [SI]
+ * @param options  samples [-], 1,024 when absent, seed [-], bounds of inputs [SI], and what stands in the middle
  * @returns median with its 90 % band [unit of the model]
  * @throws ValueError for bands out of order, or a result that is no finite number
  * Valid for inputs that do not depend on each other.
@@ -31,7 +33,7 @@ const modelSamples = 1024;
 export function sampledBand<Name extends string>(
   inputs: Readonly<Record<Name, Band>>,
   model: (values: Record<Name, number>) => number,
-  { samples = modelSamples, seed = defaultSeed, bounds }: SampledBandOptions<Name> = {},
+  { samples = modelSamples, seed = defaultSeed, bounds, ownMiddle = false }: SampledBandOptions<Name> = {},
 ): Band {
   const names = Object.keys(inputs) as Name[];
   const draws = names.map((name) => drawer(inputs[name], bounds?.[name]));
@@ -45,7 +47,9 @@ export function sampledBand<Name extends string>(
   }
   const found = new Float64Array(ends.length);
   quantilesInPlace(results, ends, found);
-  return { low: found[0]!, value: found[1]!, high: found[2]! };
+  if (!ownMiddle) return { low: found[0]!, value: found[1]!, high: found[2]! };
+  for (const name of names) values[name] = inputs[name].value;
+  return { low: found[0]!, value: model(values), high: found[2]! };
 }
 
 function notFinite(result: number, values: Readonly<Record<string, number>>): ValueError {

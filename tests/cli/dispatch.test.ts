@@ -10,7 +10,14 @@ function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-ho
   const disk = memoryDisk();
   disk.texts.set("/package/package.json", '{"version":"1.2.3"}');
   for (const name of notebooks) disk.texts.set(`/boat/notebooks/${name}`, "");
-  const said = { out: "", err: "", opened: [] as string[], ran: [] as string[], linked: [] as string[] };
+  const said = {
+    out: "",
+    err: "",
+    opened: [] as string[],
+    ran: [] as string[],
+    linked: [] as string[],
+    variables: [] as object[],
+  };
   const surroundings: Surroundings = {
     currentFolder: "/boat",
     packageFolder: "/package",
@@ -22,8 +29,9 @@ function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-ho
       said.err += text;
     },
     now: () => 0,
-    run: async (path) => {
+    run: async (path, _inputs, _onFilesRead, variables = {}) => {
       said.ran.push(path);
+      said.variables.push(variables);
       return sample;
     },
     plotly: async () => "window.Plotly = {};",
@@ -162,6 +170,47 @@ describe("haulbook reports", () => {
     });
     expect(await tell("reports", "--open")).toBe(0);
     expect(said.err).toContain("no desktop");
+  });
+});
+
+describe("haulbook reports with readings", () => {
+  const head = "line,load [N],haul [N],ease [N],resolution [N]";
+  const told = async (text: string | undefined, ...args: string[]) => {
+    const { disk, said, tell } = world();
+    if (text !== undefined) disk.texts.set("/boat/own.csv", text);
+    const code = await tell("reports", "light-air", "--readings", "own.csv", ...args);
+    return { code, ...said, disk };
+  };
+
+  it("hands the file to every notebook, and nothing without the flag", async () => {
+    const { code, err, variables } = await told(`${head}\nmainsheet,100,110,91,1\n`);
+    expect([code, err]).toEqual([0, ""]);
+    expect(variables).toEqual([{ HAULBOOK_READINGS: "/boat/own.csv" }]);
+    const { said, tell } = world();
+    await tell("reports", "light-air");
+    expect(said.variables).toEqual([{ HAULBOOK_READINGS: "" }]);
+  });
+
+  it.each([
+    [undefined, "There is no file own.csv"],
+    ["", "own.csv: 1 row cannot be read. Nothing was built."],
+    [`${head}\nmainsheet,100 kg,110,91,1\n`, "own.csv: 1 row cannot be read. Nothing was built.\n  row 2, load:"],
+    [`${head}\nmain sheet,100,110,91,1\n`, 'no page knows a line "main sheet". Did you mean "mainsheet"?'],
+  ])("builds nothing of a file that cannot be used: %j", async (text, words) => {
+    const { code, err, ran, disk } = await told(text);
+    expect(code).toBe(1);
+    expect(err).toContain(words);
+    expect(ran).toEqual([]);
+    expect([...disk.texts.keys()].some((path) => path.startsWith("/boat/reports"))).toBe(false);
+  });
+
+  it("names a line that no page knows, and builds with the others", async () => {
+    const { code, err, ran } = await told(`${head}\nmainsheet,100,110,91,1\nkite string,100,110,91,1\n`);
+    expect(code).toBe(0);
+    expect(err).toBe(
+      'own.csv: no page knows a line "kite string". Its readings are not used.\nPages know: mainsheet, jib sheet, gennaker sheet, halyard, outhaul.\n',
+    );
+    expect(ran).toEqual(["notebooks/light-air.ipynb"]);
   });
 });
 
