@@ -520,6 +520,8 @@ export {
   figure,
   question,
   result,
+  rule,
+  sheetTable,
   show,
   table,
   title,
