@@ -174,7 +174,7 @@ export function rule(fields: Omit<Rule, "kind">): Rule {
 /**
  * A table to fill in by hand, checked; it stands on the handout only, where its rows share the room that is left.
  *
- * @param fields  caption of 180 characters at most, 2 to 8 columns, 1 to 8 rows of what stands in them already
+ * @param fields  caption of 180 characters at most, 2 to 8 columns, 1 to 8 rows of what stands in them already; a column or cell has 24 at most
  * @returns the table
  * @throws ValueError for an empty caption or column, or more columns, rows or texts than there is room for
  * Example: sheetTable({ caption: "Read twice.", columns: ["Cover", "Ease [N]"], rows: [["smooth"], ["coarse"]] }).kind → "sheetTable"

@@ -253,7 +253,7 @@ function checkSheetTable(sheet: Fields): void {
   const where = `table to fill in "${shortText("caption of the table to fill in", sheet.caption, 180)}"`;
   const columns = countOf(`${where}, columns`, sheet.columns, 2, 8);
   columns.forEach((column, index) => {
-    shortText(`${where}, column ${index + 1}`, column, 32);
+    shortText(`${where}, column ${index + 1}`, column, 24);
   });
   countOf(`${where}, rows`, sheet.rows, 1, 8).forEach((row, index) => {
     const at = `${where}, row ${index + 1}`;
@@ -261,7 +261,7 @@ function checkSheetTable(sheet: Fields): void {
     if (row.length > columns.length)
       throw refuse(`${at}, texts`, row.length, `at most ${columns.length}, as many as columns`, "Leave some out.");
     for (const cell of row) oneOf(`${at} (a text)`, typeof cell, ["string"]);
-    for (const cell of row) if (cell !== "") shortText(`${at}, a text`, cell, 40);
+    for (const cell of row) if (cell !== "") shortText(`${at}, a text`, cell, 24);
   });
 }
 

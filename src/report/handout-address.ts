@@ -4,7 +4,11 @@ import { pageAddress } from "./record.js";
 /** Longest address of a page: its code still has squares of 0.4 mm on a side of 26 mm. */
 const mostCharacters = 200;
 
-function refuse(value: string, advice: string, allowed = "the address of the folder that holds the reports"): ValueError {
+function refuse(
+  value: string,
+  advice: string,
+  allowed = "the address of the folder that holds the reports",
+): ValueError {
   return new ValueError({ quantity: "address of the reports", value: `"${value}"`, allowed, advice });
 }
 
@@ -23,7 +27,11 @@ export function reportsAddress(typed: string): URL {
   if (!isWeb || /\s/u.test(typed)) {
     const whole = `https://${typed}`;
     const near = /^[\w-]+(?:\.[\w-]+)+(?::\d+)?(?:\/\S*)?$/u.test(typed) && URL.canParse(whole);
-    throw refuse(typed, near ? `Write the whole address: ${whole}` : example, "an address that begins with https:// or http://");
+    throw refuse(
+      typed,
+      near ? `Write the whole address: ${whole}` : example,
+      "an address that begins with https:// or http://",
+    );
   }
   if (address.username !== "" || address.password !== "")
     throw refuse(typed, "Leave out name and password: everybody can read them on the sheet.");

@@ -36,7 +36,7 @@ function rulesFromAnswer({ answer, opening, sections }: Outline): KeptRule[] {
   const results = [opening, ...sections.map(({ blocks }) => blocks)]
     .flat()
     .flatMap((block) => (block.kind === "results" ? block.results : []))
-    .flatMap(({ label, text, range }) => (range === undefined ? [] : [{ text: `${label}: ${text}`, range }]));
+    .flatMap(({ label, text, range = "" }) => (/\d/u.test(range) ? [{ text: `${label}: ${text}`, range }] : []));
   return [{ text: markdownText(answer.text) }, ...results.slice(0, mostResults)];
 }
 

@@ -1,8 +1,8 @@
 import { cautionsInShort } from "./cautions.js";
-import { figureSvg } from "./drawing/figure.js";
 import { addressOf } from "./handout-address.js";
 import { addressCode } from "./handout-code.js";
 import type { HandoutContent } from "./handout-content.js";
+import { handoutPicture } from "./handout-picture.js";
 import { handoutStyle } from "./handout-style.js";
 import { html, Markup } from "./html.js";
 import { PageIds, unparted } from "./markdown.js";
@@ -20,9 +20,6 @@ interface Handout {
 
 /** Title by which a handout, and a print of it, is known. */
 export const handoutMark = "haulbook handout";
-
-/** Width for which a picture is drawn [px]: that of the text on paper, so that its words keep their size. */
-const pictureWidth = 688;
 
 /** Most characters of texts that nothing else keeps short. */
 const most = { question: 160, title: 200, caption: 330, answer: 560, result: 300 } as const;
@@ -47,7 +44,7 @@ function pictureOf({ picture }: HandoutContent, id: string): Markup | undefined 
   if (picture === undefined) return undefined;
   return html`<figure>
 <figcaption>${unparted(within(picture.title, most.title))}</figcaption>
-<div class="picture">${new Markup(figureSvg(picture, { width: pictureWidth, id }))}</div>
+<div class="picture">${handoutPicture(picture, id)}</div>
 <p class="caption">${unparted(within(picture.caption, most.caption))}</p>
 </figure>
 `;
@@ -59,7 +56,7 @@ function rulesOf({ rules }: HandoutContent): Markup {
 <ol>
 ${rules.map(({ text, range }) => {
   const said = within(text, range === undefined ? most.answer : most.result);
-  return html`<li><span class="text">${unparted(said)}</span>${range !== undefined && html` <span class="range">(${unparted(within(range, most.result))})</span>`}</li>\n`;
+  return html`<li><span${range !== undefined && html` class="text"`}>${unparted(said)}</span>${range !== undefined && html` <span class="range">(${unparted(within(range, most.result))})</span>`}</li>\n`;
 })}</ol>
 </section>
 `;
@@ -67,14 +64,14 @@ ${rules.map(({ text, range }) => {
 
 function tableOf({ sheetTable }: HandoutContent): Markup {
   const { caption, columns, rows } = sheetTable ?? defaultTable;
-  return html`<section class="sheet">
+  return html`<div class="sheet" role="group" aria-label="Table to fill in" tabindex="0">
 <table>
 <caption><b>To fill in.</b> ${unparted(caption)}</caption>
 <thead><tr>${columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
 <tbody>
 ${rows.map((row: readonly string[]) => html`<tr>${columns.map((_, column) => html`<td>${row[column]}</td>`)}</tr>\n`)}</tbody>
 </table>
-</section>
+</div>
 `;
 }
 
@@ -95,7 +92,8 @@ function sheet(topic: HandoutTopic, address: URL | undefined, ids: PageIds): Mar
   const { name, handout } = topic;
   const id = ids.take(name);
   const question = within(topic.question, most.question);
-  const words = question.length + handout.rules.reduce((sum, { text, range = "" }) => sum + text.length + range.length, 0);
+  const words =
+    question.length + handout.rules.reduce((sum, { text, range = "" }) => sum + text.length + range.length, 0);
   return html`<article class="topic${words > longFrom && " long"}" aria-labelledby="${id}">
 <header class="head"><b>haulbook</b><div class="who"><span class="blank">Name</span><span class="blank">Date</span></div></header>
 <h1 id="${id}">${question}</h1>
@@ -134,5 +132,7 @@ ${topics.map((topic) => sheet(topic, address, ids))}</main>
 
 /** Whether a file, a page or a print, is a handout of ours: it may be replaced by a newer one. */
 export function isHandout(text: string): boolean {
-  return text.includes(`<title>${handoutMark}: `) || (text.startsWith("%PDF-") && text.includes(`/Title (${handoutMark}: `));
+  return (
+    text.includes(`<title>${handoutMark}: `) || (text.startsWith("%PDF-") && text.includes(`/Title (${handoutMark}: `))
+  );
 }

@@ -32,6 +32,8 @@ figcaption { font: 600 9.5pt/1.3 var(--sans); text-wrap: balance; }
 .rules .text { font-weight: 600; }
 .rules .range { font: 8.8pt/1.35 var(--sans); }
 .long .rules { font-size: 9.5pt; }
+.long .rules .range { font-size: 8.2pt; }
+.long .sheet table { font-size: 8pt; }
 .sheet { display: flex; flex-direction: column; }
 .sheet table { border-collapse: collapse; width: 100%; table-layout: fixed; font: 8.8pt/1.25 var(--sans); flex: 1; }
 .sheet caption { text-align: left; padding-bottom: 1.4mm; font: 9.5pt/1.3 var(--sans); }
@@ -60,4 +62,5 @@ figcaption { font: 600 9.5pt/1.3 var(--sans); text-wrap: balance; }
   .head, h1, .rules, .foot { flex: none; }
   a { text-decoration: none; }
 }
-${drawingStyle}`;
+${drawingStyle}.drawing { overflow: visible; }
+`;

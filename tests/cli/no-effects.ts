@@ -4,4 +4,7 @@ export const noEffects = {
   lock: async () => async () => {},
   sweep: async () => {},
   remove: async () => {},
+  print: async () => {
+    throw new Error("nothing prints here");
+  },
 };

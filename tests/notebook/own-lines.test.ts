@@ -127,6 +127,7 @@ async function build(...args: string[]) {
     lock: async () => async () => {},
     sweep: async () => {},
     remove: async () => {},
+    print: async () => 0,
     signal: new AbortController().signal,
   };
   const code = await dispatch(["reports", ...args], surroundings);
