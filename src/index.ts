@@ -522,6 +522,8 @@ export {
   question,
   reeving,
   result,
+  rule,
+  sheetTable,
   show,
   table,
   title,

@@ -72,6 +72,15 @@ export function liveHtml(librarySource: () => string): LiveHtml {
             change ?? "",
           ]),
         });
+      case "rule":
+        return `<p>${escapeHtml(shown.text)} <span>(${escapeHtml(shown.range)})</span></p>`;
+      case "sheetTable":
+        return tableHtml({
+          kind: "table",
+          caption: shown.caption,
+          columns: shown.columns,
+          rows: shown.rows.map((row) => shown.columns.map((_, column) => row[column] ?? "")),
+        });
       case "workings":
         return shown.entries.map(({ name, working }) => workingHtml(name, working)).join("\n");
       case "coefficients":

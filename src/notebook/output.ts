@@ -115,6 +115,24 @@ export interface Question {
   readonly answer: string;
 }
 
+/** One thing to keep of a report; computed. Plain text; a report shows three at most, and its handout carries them. */
+export interface Rule {
+  readonly kind: "rule";
+  readonly text: string;
+  /** Range as printed, or what is assumed. */
+  readonly range: string;
+}
+
+/** A table to fill in by hand, on the handout of a report. */
+export interface SheetTable {
+  readonly kind: "sheetTable";
+  /** What to do, in one sentence. */
+  readonly caption: string;
+  readonly columns: readonly string[];
+  /** Texts that stand in a row already, from the left; an empty list is a blank row. */
+  readonly rows: readonly (readonly string[])[];
+}
+
 /** Comparisons with expected values. */
 export interface Checks {
   readonly kind: "checks";
@@ -204,7 +222,9 @@ export type Shown =
   | Verdicts
   | Coefficients
   | Workings
-  | LivePanel;
+  | LivePanel
+  | Rule
+  | SheetTable;
 
 /** Jupyter media type under which a shown thing travels to the report build. */
 export const shownMediaType = "application/vnd.haulbook.shown+json";

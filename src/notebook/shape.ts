@@ -302,6 +302,40 @@ function checkPanelOutput(panel: Fields): void {
   text(`${where}, sentence`, panel.sentence);
 }
 
+/** A text that has its place on a sheet of paper. */
+function shortText(where: string, value: unknown, most: number): string {
+  const given = text(where, value);
+  if (given.length <= most) return given;
+  throw refuse(`${where}, length`, given.length, `at most ${most} characters`, "Say it in fewer words.");
+}
+
+function countOf(where: string, value: unknown, least: number, most: number): readonly unknown[] {
+  const entries = list(where, value);
+  if (entries.length >= least && entries.length <= most) return entries;
+  throw refuse(`${where}, number`, entries.length, `${least} to ${most}`, "The table has to fit on a sheet of paper.");
+}
+
+function checkRule(rule: Fields): void {
+  const said = shortText("rule", rule.text, 180);
+  shortText(`rule "${said}", range`, rule.range, 120);
+}
+
+function checkSheetTable(sheet: Fields): void {
+  const where = `table to fill in "${shortText("caption of the table to fill in", sheet.caption, 180)}"`;
+  const columns = countOf(`${where}, columns`, sheet.columns, 2, 8);
+  columns.forEach((column, index) => {
+    shortText(`${where}, column ${index + 1}`, column, 24);
+  });
+  countOf(`${where}, rows`, sheet.rows, 1, 8).forEach((row, index) => {
+    const at = `${where}, row ${index + 1}`;
+    if (!Array.isArray(row)) throw refuse(at, row, "a list of texts", "Give an empty list for a blank row.");
+    if (row.length > columns.length)
+      throw refuse(`${at}, texts`, row.length, `at most ${columns.length}, as many as columns`, "Leave some out.");
+    for (const cell of row) oneOf(`${at} (a text)`, typeof cell, ["string"]);
+    for (const cell of row) if (cell !== "") shortText(`${at}, a text`, cell, 24);
+  });
+}
+
 const kinds = {
   panel: checkPanelOutput,
   figure: checkFigure,
@@ -311,6 +345,8 @@ const kinds = {
   verdicts: checkVerdicts,
   coefficients: checkCoefficients,
   workings: checkWorkings,
+  rule: checkRule,
+  sheetTable: checkSheetTable,
   result: (result: Fields) => {
     const label = text("result label", result.label);
     text(`result "${label}", text`, result.text);

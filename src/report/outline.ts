@@ -8,6 +8,8 @@ import type {
   LivePanel,
   Question,
   Result,
+  Rule,
+  SheetTable,
   Table,
   Title,
   Verdicts,
@@ -19,7 +21,7 @@ import { html, type Markup } from "./html.js";
 import { markdownParts, type PageIds } from "./markdown.js";
 import { knownWorkings, WorkedNumbers } from "./worked-numbers.js";
 
-/** What stands in the text where a cell showed it. Results in a row stand together. */
+/** What stands in the text where a cell showed it. Results in a row stand together, and so do rules. */
 export type InPlace =
   | Figure
   | DrawnReeving
@@ -28,6 +30,7 @@ export type InPlace =
   | Verdicts
   | Coefficients
   | { readonly kind: "results"; readonly results: Result[] }
+  | { readonly kind: "rules"; readonly rules: Rule[] }
   | ProseBlock;
 
 /** Prose as HTML. */
@@ -60,6 +63,10 @@ export interface Outline {
   readonly answer: Answer;
   readonly picture?: Figure;
   readonly panel?: LivePanel;
+  /** What to keep of it, at most three. */
+  readonly rules: readonly Rule[];
+  /** The table to fill in; it stands on the handout only. */
+  readonly sheetTable?: SheetTable;
   /** What stands before the first section. */
   readonly opening: readonly InPlace[];
   readonly sections: readonly Section[];
@@ -68,6 +75,9 @@ export interface Outline {
   /** Numbers of the page that open their workings; those of the prose are marked already. */
   readonly numbers: WorkedNumbers;
 }
+
+/** Most rules that a report gives. */
+const mostRules = 3;
 
 function withKnownSource(result: CheckResult, place: string): CheckResult {
   if (result.source === undefined || Object.hasOwn(bibliography, result.source)) return result;
@@ -92,12 +102,14 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
   const sections: Section[] = [];
   const checks: CheckResult[] = [];
   const working: CellWorking[] = [];
+  const rules: Rule[] = [];
   const numbers = new WorkedNumbers(knownWorkings(notebook), ids, file);
   let question: Outline["question"] | undefined;
   let title: Title | undefined;
   let answer: Answer | undefined;
   let picture: Figure | undefined;
   let panel: LivePanel | undefined;
+  let sheetTable: SheetTable | undefined;
 
   const blocks = () => sections[sections.length - 1]?.blocks ?? opening;
   const prose = (source: string, place: string) => {
@@ -139,6 +151,16 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
         const last = blocks()[blocks().length - 1];
         if (last?.kind === "results") last.results.push(output);
         else blocks().push({ kind: "results", results: [output] });
+      } else if (output.kind === "rule") {
+        if (rules.length === mostRules)
+          throw new ReportError(place, "a fourth rule; a report gives three at most. Keep those that matter ashore.");
+        rules.push(output);
+        const last = blocks()[blocks().length - 1];
+        if (last?.kind === "rules") last.rules.push(output);
+        else blocks().push({ kind: "rules", rules: [output] });
+      } else if (output.kind === "sheetTable") {
+        if (sheetTable) throw new ReportError(place, "a second table to fill in; a handout has one.");
+        sheetTable = output;
       } else if (output.kind !== "workings") blocks().push(output);
     }
     if (cell.tags?.includes(cellTags.removeCode)) continue;
@@ -159,6 +181,8 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
     answer,
     ...(picture && { picture }),
     ...(panel && { panel }),
+    rules,
+    ...(sheetTable && { sheetTable }),
     opening,
     sections,
     checks,

@@ -74,6 +74,8 @@ class Renderer {
         return shownTable(block, this.#numbers);
       case "results":
         return shownResults(block.results, this.#numbers);
+      case "rules":
+        return html`<ol>\n${block.rules.map(({ text, range }) => html`<li>${text} (${range})</li>\n`)}</ol>\n`;
       case "question":
         return this.#question(block);
       case "verdicts":

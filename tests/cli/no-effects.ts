@@ -5,4 +5,7 @@ export const noEffects = {
   sweep: async () => {},
   remove: async () => {},
   panel: async () => "",
+  print: async () => {
+    throw new Error("nothing prints here");
+  },
 };

@@ -1,3 +1,5 @@
+import { drawingStyle } from "./drawing.js";
+
 /** Figures, tables, results, sketches. */
 export const figureStyle = `
 figure { margin: 2rem 0; max-width: 58rem; min-width: 0; }
@@ -17,20 +19,7 @@ figcaption { font: 600 1rem/1.4 var(--sans); max-width: 44rem; margin-bottom: 0.
 .numbers { font: 0.875rem/1.5 var(--sans); margin-top: 0.5rem; }
 .numbers .scroll { margin-top: 0.8rem; }
 
-.drawing { display: block; width: 100%; height: auto; fill: var(--ink); font-family: var(--sans); font-variant-numeric: lining-nums tabular-nums; }
-.drawing text { user-select: text; -webkit-user-select: text; }
-.drawing .grid { stroke: var(--grid); fill: none; }
-.drawing .axis { stroke: var(--ink); fill: none; }
-.drawing .axis.upper { stroke: var(--rope); }
-.drawing .ticks.upper, .drawing .axis-title.upper { fill: var(--rope); }
-.drawing .panel-title, .drawing .name.strong { font-weight: 650; }
-.drawing .panel-title { font-size: 1.1em; }
-.drawing path.limit { stroke: var(--brick); fill: none; }
-.drawing rect.limit { fill: var(--brick); opacity: 0.1; }
-.drawing text.limit { fill: var(--brick); }
-.drawing .name { paint-order: stroke; stroke: var(--paper); stroke-width: 3px; stroke-linejoin: round; }
-.drawing .leader { fill: none; opacity: 0.6; }
-
+${drawingStyle}
 .scroll { overflow-x: auto; max-width: 100%; margin: 0 0 1.4rem; }
 table { border-collapse: collapse; font: 0.875rem/1.45 var(--sans); font-variant-numeric: lining-nums tabular-nums; }
 caption { text-align: left; font-weight: 600; padding: 0 0 0.5rem; max-width: min(44rem, 100vw - 2.5rem); position: sticky; left: 0; }
