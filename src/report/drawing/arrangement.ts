@@ -46,6 +46,8 @@ const wideFrom = 560;
 const leastPanel = 245;
 const columnGap = 24;
 const rowGap = 18;
+/** A name that takes more lines than this stands in a key. */
+const mostLines = 3;
 /** On a phone more panels than this are lower [px], so that two of them can be seen at once. */
 const manyPanels = 3;
 const lowPlot = 165;
@@ -73,7 +75,9 @@ function gutterOf(
 ): number | undefined {
   const { size, leastPlot, label } = forms[form];
   const lines = figure.panels.map((panel) => labelLines(panel, styles, size, label));
-  const fits = lines.every((all) => all.reduce((sum, one) => sum + one.lines.length * lineHeight, 0) <= room.height);
+  const short = lines.flat().every((one) => one.lines.length <= mostLines);
+  const fits =
+    short && lines.every((all) => all.reduce((sum, one) => sum + one.lines.length * lineHeight, 0) <= room.height);
   const gutter = labelGap + Math.max(0, ...lines.flat().map(({ width }) => width));
   return fits && room.width - gutter >= leastPlot ? gutter : undefined;
 }
@@ -147,7 +151,7 @@ export function arrange(figure: Figure, styles: Styles, width: number): Arrangem
 function wordsOf(figure: Figure, cellWidth: number, size: number, leftRoom: number, rightRoom: number) {
   const side = wrapText(figure.y.title, size, cellWidth);
   const top = figure.top === undefined ? [] : wrapText(figure.top.title, size, cellWidth - leftRoom);
-  const lower = wrapText(figure.x.title, size, cellWidth - leftRoom);
+  const lower = wrapText(figure.x.title, size, cellWidth - rightRoom);
   const together = widestLine(side, size) + widestLine(top, size) + rightRoom + 2 * size;
   return { side, top, lower, sharedRow: together <= cellWidth };
 }

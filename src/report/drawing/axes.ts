@@ -5,7 +5,7 @@ import { type Plot, within } from "./plot.js";
 import { textWidth } from "./textwidth.js";
 
 /** Length of a tick, and from its end to the number [px]. */
-export const tickLength = 4;
+export const tickLength = 5;
 export const tickGap = 7;
 
 interface AxesLook {
