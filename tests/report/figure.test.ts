@@ -157,7 +157,8 @@ describe("sketch", () => {
     const last = sketch.strokes[3]?.places ?? [];
     expect(last.length).toBeLessThanOrEqual(48);
     expect(last[0]).toEqual([4, 96]);
-    expect(last[last.length - 1]).toEqual([156, 4]);
+    // The scale reaches a twentieth beyond the highest value, as in the picture.
+    expect(last[last.length - 1]).toEqual([156, Math.round((96 - 92 / 1.05) * 10) / 10]);
     expect(isThumbnail(JSON.parse(JSON.stringify(sketch)))).toBe(true);
     expect(isThumbnail({ strokes: [{ kind: "hauling", highlight: true, places: [[1, '"/><script>']] }] })).toBe(false);
     expect(thumbnailSvg(sketch).text).toContain('class="hauling ours"');
@@ -167,9 +168,10 @@ describe("sketch", () => {
     expect(thumbnailOf(figure([])).strokes).toEqual([]);
     expect(thumbnailOf(figure([{ title: "", series: [{ name: "s", x: [], line: [] }] }])).strokes).toEqual([]);
     const flat = thumbnailOf(figure([{ title: "", series: [{ name: "s", x: [1, 2], line: [5, 5] }] }]));
+    const level = Math.round((96 - (92 * 5) / 5.25) * 10) / 10;
     expect(flat.strokes[0]?.places).toEqual([
-      [4, 50],
-      [156, 50],
+      [4, level],
+      [156, level],
     ]);
   });
 });
