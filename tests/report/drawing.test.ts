@@ -279,6 +279,19 @@ describe("a drawing", () => {
     expect(upper![0]).toBe(lower![0]);
   });
 
+  it("sets fewer panels side by side where the marks above them would lose their words", () => {
+    const series = [{ name: "pull", x: [0.5, 5.5], line: [1, 2] }];
+    const panels = ["a", "b", "c"].map((title) => ({ title, series }));
+    const columns = (labels: readonly string[]) => {
+      const top = { title: "Knob", marks: labels.map((label, index) => ({ at: index + 1, label })) };
+      const drawn = drawnPanels(figureSvg(one({ series }, { panels, top }), { width: 800, id: "a" }));
+      for (const { ticks } of drawn) expect(ticks.upper.map(({ label }) => label)).toEqual(labels);
+      return new Set(drawn.map(({ ticks }) => ticks.x[0]!.place)).size;
+    };
+    expect(columns(["1", "2", "3", "4", "5"])).toBe(3);
+    expect(columns(["sail", "bearings", "rope", "surface", "grit"])).toBe(2);
+  });
+
   it("names curves in a key where their ends have no room, each once", () => {
     const names = ["slowed by one gloved hand all the way", "slowed by nothing but the ratchet block itself"];
     const series = names.map((name, index) => ({ name, x: [0, 1], line: [0, index + 1], highlight: index === 0 }));
