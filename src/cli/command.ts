@@ -32,6 +32,12 @@ const outputOption = {
 
 const jsonOption = { type: "boolean", default: false, describe: "Print the whole result as JSON" } as const;
 
+const trustOption = {
+  type: "boolean",
+  default: false,
+  describe: "Say that you trust the notebooks here: they are programs and run with your rights",
+} as const;
+
 const htmlOption = {
   type: "string",
   describe: "File for a page with everything inside, to keep or to send; its folder must be there",
@@ -88,12 +94,14 @@ export async function readCommand(args: readonly string[], version: string): Pro
             default: true,
             describe: "Leave out what nothing has changed (--no-cache runs everything)",
           })
+          .option("trust", trustOption)
           .example("$0 reports", "Build all reports")
           .example("$0 reports --readings readings.csv", "Build them for the boat that you measured")
           .example("$0 reports around-a-ring --open", "Build one report and look at the index")
           .example("$0 reports --single-file --output handout", "Pages to send, in a folder of their own"),
-      ({ names, singleFile, open, output, readings, cache }) => {
-        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, readings, cache } };
+      ({ names, singleFile, open, output, readings, cache, trust }) => {
+        const options = { names: names.map(String), singleFile, open, output, readings, cache, trust };
+        command = { verb: "reports", options };
       },
     )
     .command(

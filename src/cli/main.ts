@@ -1,8 +1,8 @@
 #!/usr/bin/env node
-import { readFile, rm } from "node:fs/promises";
+import { readFile, realpath, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { homedir } from "node:os";
-import { dirname } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { installKernelspec } from "../notebook/kernelspec.js";
 import { packageDigest } from "../notebook/package-digest.js";
@@ -11,10 +11,13 @@ import { linkFolder, realDisk, sweepParts } from "./disk.js";
 import { dispatch } from "./dispatch.js";
 import { takeLock } from "./lock.js";
 import { exitCodes } from "./surroundings.js";
+import { trustedFolders, trustFile } from "./trust.js";
 
 const packageFolder = fileURLToPath(new URL("../..", import.meta.url));
 const cellSeconds = 120;
 const notebookSeconds = 600;
+const disk = realDisk(String(process.pid));
+const user = { env: process.env, platform: process.platform, homeFolder: homedir() };
 
 const stop = new AbortController();
 for (const signal of ["SIGINT", "SIGTERM"] as const) {
@@ -33,7 +36,7 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 process.exitCode = await dispatch(process.argv.slice(2), {
   currentFolder: process.cwd(),
   packageFolder,
-  disk: realDisk(String(process.pid)),
+  disk,
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   now: () => performance.now(),
@@ -48,8 +51,13 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   remove: (folder) => rm(folder, { recursive: true, force: true }),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
   open: openOnDesktop,
-  installKernel: async () =>
-    dirname(await installKernelspec({ env: process.env, platform: process.platform, homeFolder: homedir() })),
+  installKernel: async () => dirname(await installKernelspec(user)),
   link: linkFolder,
+  trust: trustedFolders({
+    file: trustFile(user),
+    always: [join(packageFolder, "notebooks")],
+    disk,
+    realPath: (folder) => realpath(folder),
+  }),
   signal: stop.signal,
 });

@@ -65,7 +65,7 @@ interface BuildFailure {
 }
 
 /** What came of a build. */
-interface BuildOutcome {
+export interface BuildOutcome {
   /** Names of the reports that were built, in the order of the request. */
   readonly built: readonly string[];
   readonly failures: readonly BuildFailure[];
