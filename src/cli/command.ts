@@ -7,11 +7,13 @@ import type { FitOptions } from "./fit.js";
 import type { NewOptions } from "./new.js";
 import type { PlanOptions } from "./plan.js";
 import type { ReportsOptions } from "./reports.js";
+import type { WatchOptions } from "./watch.js";
 import type { WorksheetOptions } from "./worksheet.js";
 
 /** What a command line asks for. */
 export type Command =
   | { readonly verb: "reports"; readonly options: ReportsOptions }
+  | { readonly verb: "watch"; readonly options: WatchOptions }
   | { readonly verb: "clean"; readonly options: CleanOptions }
   | { readonly verb: "checks"; readonly options: ChecksOptions }
   | { readonly verb: "worksheet"; readonly options: WorksheetOptions }
@@ -32,6 +34,12 @@ const outputOption = {
 
 const jsonOption = { type: "boolean", default: false, describe: "Print the whole result as JSON" } as const;
 
+const readingsOption = {
+  type: "string",
+  describe: "Readings of your own boat (.csv, .yaml): its lines replace those of the catalogue",
+  requiresArg: true,
+} as const;
+
 const trustOption = {
   type: "boolean",
   default: false,
@@ -46,7 +54,19 @@ const htmlOption = {
 
 const boatPosition = (describe: string) => ({ type: "string", demandOption: true, describe }) as const;
 
-const verbs = ["reports", "clean", "checks", "worksheet", "fit", "check", "compare", "plan", "new", "kernel"] as const;
+const verbs = [
+  "reports",
+  "watch",
+  "clean",
+  "checks",
+  "worksheet",
+  "fit",
+  "check",
+  "compare",
+  "plan",
+  "new",
+  "kernel",
+] as const;
 const nameAVerb = `Name a verb: ${verbs.slice(0, -1).join(", ")} or ${verbs.at(-1)}.`;
 
 /**
@@ -84,11 +104,7 @@ export async function readCommand(args: readonly string[], version: string): Pro
           })
           .option("open", { type: "boolean", default: false, describe: "Open the index afterwards" })
           .option("output", outputOption)
-          .option("readings", {
-            type: "string",
-            describe: "Readings of your own boat (.csv, .yaml): its lines replace those of the catalogue",
-            requiresArg: true,
-          })
+          .option("readings", readingsOption)
           .option("cache", {
             type: "boolean",
             default: true,
@@ -102,6 +118,38 @@ export async function readCommand(args: readonly string[], version: string): Pro
       ({ names, singleFile, open, output, readings, cache, trust }) => {
         const options = { names: names.map(String), singleFile, open, output, readings, cache, trust };
         command = { verb: "reports", options };
+      },
+    )
+    .command(
+      "watch [names..]",
+      "Show the reports in a browser and build again what changes",
+      (verb) =>
+        verb
+          .usage(
+            "$0 watch [names..]\n\nServes the pages to this machine alone; builds anew whatever a changed notebook or file touches.",
+          )
+          .positional("names", {
+            type: "string",
+            array: true,
+            default: [] as string[],
+            describe: "Reports to look after (all when left out)",
+          })
+          .option("port", {
+            type: "number",
+            describe: "Port to serve on (any that is free when left out)",
+            requiresArg: true,
+          })
+          .option("open", { type: "boolean", default: false, describe: "Open the pages once they are built" })
+          .option("output", outputOption)
+          .option("readings", readingsOption)
+          .option("trust", trustOption)
+          .check(({ port }) => {
+            if (port === undefined || (Number.isInteger(port) && port >= 0 && port <= 65_535)) return true;
+            throw new Error("--port is a whole number from 0 to 65535.");
+          })
+          .example("$0 watch our-boat --open", "Change the boat and see the page follow"),
+      ({ names, port, open, output, readings, trust }) => {
+        command = { verb: "watch", options: { names: names.map(String), port, open, output, readings, trust } };
       },
     )
     .command(

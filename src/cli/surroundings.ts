@@ -2,6 +2,7 @@ import type { ExecutedNotebook } from "../notebook/executed.js";
 import type { PackageDigest } from "../notebook/package-digest.js";
 import type { Files } from "../report/files.js";
 import type { Trust } from "./trust.js";
+import type { LiveEffects } from "./watch/live.js";
 
 /** A disk on which folders can be listed as well. */
 export interface Disk extends Files {
@@ -46,6 +47,7 @@ export interface Surroundings {
   readonly link: (folder: string, path: string) => Promise<void>;
   /** Folders whose notebooks may run. */
   readonly trust: Trust;
+  readonly live: LiveEffects;
   readonly signal: AbortSignal;
 }
 

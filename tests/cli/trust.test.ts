@@ -111,7 +111,7 @@ function world(changed: Partial<Surroundings> = {}) {
   return { disk, said, ran, tell: (...args: string[]) => dispatch(args, surroundings) };
 }
 
-describe.each(["reports"])("haulbook %s", (verb) => {
+describe.each(["reports", "watch"])("haulbook %s", (verb) => {
   it("runs nothing of a folder that nobody trusts, and says why and what to do", async () => {
     const { disk, ran, said, tell } = world();
     expect(await tell(verb)).toBe(2);
