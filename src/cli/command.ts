@@ -8,11 +8,13 @@ import type { HandoutOptions } from "./handout.js";
 import type { NewOptions } from "./new.js";
 import type { PlanOptions } from "./plan.js";
 import type { ReportsOptions } from "./reports.js";
+import type { WatchOptions } from "./watch.js";
 import type { WorksheetOptions } from "./worksheet.js";
 
 /** What a command line asks for. */
 export type Command =
   | { readonly verb: "reports"; readonly options: ReportsOptions }
+  | { readonly verb: "watch"; readonly options: WatchOptions }
   | { readonly verb: "clean"; readonly options: CleanOptions }
   | { readonly verb: "checks"; readonly options: ChecksOptions }
   | { readonly verb: "worksheet"; readonly options: WorksheetOptions }
@@ -34,6 +36,18 @@ const outputOption = {
 
 const jsonOption = { type: "boolean", default: false, describe: "Print the whole result as JSON" } as const;
 
+const readingsOption = {
+  type: "string",
+  describe: "Readings of your own boat (.csv, .yaml): its lines replace those of the catalogue",
+  requiresArg: true,
+} as const;
+
+const trustOption = {
+  type: "boolean",
+  default: false,
+  describe: "Say that you trust the notebooks here: they are programs and run with your rights",
+} as const;
+
 const htmlOption = {
   type: "string",
   describe: "File for a page with everything inside, to keep or to send; its folder must be there",
@@ -48,6 +62,7 @@ const verbs = [
   "checks",
   "worksheet",
   "handout",
+  "watch",
   "fit",
   "check",
   "compare",
@@ -92,22 +107,52 @@ export async function readCommand(args: readonly string[], version: string): Pro
           })
           .option("open", { type: "boolean", default: false, describe: "Open the index afterwards" })
           .option("output", outputOption)
-          .option("readings", {
-            type: "string",
-            describe: "Readings of your own boat (.csv, .yaml): its lines replace those of the catalogue",
-            requiresArg: true,
-          })
+          .option("readings", readingsOption)
           .option("cache", {
             type: "boolean",
             default: true,
             describe: "Leave out what nothing has changed (--no-cache runs everything)",
           })
+          .option("trust", trustOption)
           .example("$0 reports", "Build all reports")
           .example("$0 reports --readings readings.csv", "Build them for the boat that you measured")
           .example("$0 reports around-a-ring --open", "Build one report and look at the index")
           .example("$0 reports --single-file --output handout", "Pages to send, in a folder of their own"),
-      ({ names, singleFile, open, output, readings, cache }) => {
-        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, readings, cache } };
+      ({ names, singleFile, open, output, readings, cache, trust }) => {
+        const options = { names: names.map(String), singleFile, open, output, readings, cache, trust };
+        command = { verb: "reports", options };
+      },
+    )
+    .command(
+      "watch [names..]",
+      "Show the reports in a browser and build again what changes",
+      (verb) =>
+        verb
+          .usage(
+            "$0 watch [names..]\n\nServes the pages to this machine alone; builds anew whatever a changed notebook or file touches.",
+          )
+          .positional("names", {
+            type: "string",
+            array: true,
+            default: [] as string[],
+            describe: "Reports to look after (all when left out)",
+          })
+          .option("port", {
+            type: "number",
+            describe: "Port to serve on (any that is free when left out)",
+            requiresArg: true,
+          })
+          .option("open", { type: "boolean", default: false, describe: "Open the pages once they are built" })
+          .option("output", outputOption)
+          .option("readings", readingsOption)
+          .option("trust", trustOption)
+          .check(({ port }) => {
+            if (port === undefined || (Number.isInteger(port) && port >= 0 && port <= 65_535)) return true;
+            throw new Error("--port is a whole number from 0 to 65535.");
+          })
+          .example("$0 watch our-boat --open", "Change the boat and see the page follow"),
+      ({ names, port, open, output, readings, trust }) => {
+        command = { verb: "watch", options: { names: names.map(String), port, open, output, readings, trust } };
       },
     )
     .command(

@@ -18,6 +18,8 @@ export async function dispatch(args: readonly string[], surroundings: Surroundin
     switch (command.verb) {
       case "reports":
         return await (await import("./reports.js")).reports(command.options, surroundings);
+      case "watch":
+        return await (await import("./watch.js")).watch(command.options, surroundings);
       case "clean":
         return await (await import("./clean.js")).clean(command.options, surroundings);
       case "checks":

@@ -1,6 +1,8 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
 import type { PackageDigest } from "../notebook/package-digest.js";
 import type { Files } from "../report/files.js";
+import type { Trust } from "./trust.js";
+import type { LiveEffects } from "./watch/live.js";
 
 /** A disk on which folders can be listed as well. */
 export interface Disk extends Files {
@@ -47,6 +49,9 @@ export interface Surroundings {
   readonly installKernel: () => Promise<string>;
   /** Makes a folder known under a second path, with the folders above that path. */
   readonly link: (folder: string, path: string) => Promise<void>;
+  /** Folders whose notebooks may run. */
+  readonly trust: Trust;
+  readonly live: LiveEffects;
   readonly signal: AbortSignal;
 }
 

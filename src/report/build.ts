@@ -61,13 +61,15 @@ export interface BuildRequest {
 }
 
 /** A report, or the pages that lead to reports, which could not be built. */
-interface BuildFailure {
+export interface BuildFailure {
   readonly name: string;
   readonly message: string;
+  /** What was thrown. */
+  readonly cause: unknown;
 }
 
 /** What came of a build. */
-interface BuildOutcome {
+export interface BuildOutcome {
   /** Names of the reports that were built, in the order of the request. */
   readonly built: readonly string[];
   readonly failures: readonly BuildFailure[];
@@ -263,14 +265,14 @@ export async function buildReports(request: BuildRequest): Promise<BuildOutcome>
     } catch (error) {
       log(`${notebook.name}: failed`);
       const ranWith = notebook.inputs === undefined ? "" : `Run with ${notebook.inputs.join(" and ")}: `;
-      return { name: notebook.name, message: `${ranWith}${messageOf(error)}` };
+      return { name: notebook.name, message: `${ranWith}${messageOf(error)}`, cause: error };
     }
   });
-  for (const { name, message } of results) if (message !== undefined) failures.push({ name, message });
+  for (const { name, message, cause } of results) if (message !== undefined) failures.push({ name, message, cause });
   try {
     await writeLeadingPages(request);
   } catch (error) {
-    failures.push({ name: "index", message: messageOf(error) });
+    failures.push({ name: "index", message: messageOf(error), cause: error });
   }
   return {
     built: results.filter(({ message }) => message === undefined).map(({ name }) => name),
