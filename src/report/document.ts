@@ -1,13 +1,13 @@
 import { createHash } from "node:crypto";
 import { type Content, html, Markup, scriptForPage } from "./html.js";
-import { pageScript } from "./pagescript.js";
+import { pageScript, plotlyAddress, plotlySourceId } from "./pagescript.js";
 import { styleSheet } from "./stylesheet.js";
 
 /** Files beside the pages, as they are named in the output folder. */
 export const assetNames = {
   style: "assets/page.css",
   script: "assets/page.js",
-  plotly: "assets/plotly.min.js",
+  plotly: plotlyAddress,
 } as const;
 
 /** One page: everything between its frame. */
@@ -17,9 +17,9 @@ interface PageParts {
   /** Plain text for previews. */
   readonly description: string;
   readonly body: Content;
-  /** Whether the page has charts to draw. */
+  /** Whether the page has charts to explore. */
   readonly charts: boolean;
-  /** Source of plotly, to carry everything in one file; left out, the page refers to the files beside it. */
+  /** Source of plotly, to carry everything in one file: as text that runs only when a chart is to be explored. */
   readonly inlinePlotly?: string | undefined;
   /** Whether style and script stand in the page itself. */
   readonly inline: boolean;
@@ -51,20 +51,20 @@ function securityPolicy(inlineScripts: readonly string[] | undefined): string {
  * Example: documentHtml({ title: "Checks", description: "", body: "", charts: false, inline: false })
  */
 export function documentHtml({ title, description, body, charts, inline, inlinePlotly }: PageParts): string {
-  const scripts = charts ? [pageScript, inlinePlotly ?? ""].map(scriptForPage) : [];
+  const script = scriptForPage(pageScript);
+  const library = scriptForPage(inlinePlotly ?? "");
   const head = inline
     ? html`<style>${new Markup(styleSheet)}</style>`
     : html`<link rel="stylesheet" href="${assetNames.style}">${
         charts &&
         html`
-<script src="${assetNames.script}" defer></script>
-<script src="${assetNames.plotly}" defer></script>`
+<script src="${assetNames.script}" defer></script>`
       }`;
   return html`<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${securityPolicy(inline ? scripts : undefined)}">
+<meta http-equiv="Content-Security-Policy" content="${securityPolicy(inline ? (charts ? [script, library] : []) : undefined)}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <meta name="referrer" content="no-referrer">
@@ -74,7 +74,13 @@ ${head}
 </head>
 <body>
 ${body}
-${inline && scripts.map((script) => html`<script>${new Markup(script)}</script>\n`)}</body>
+${
+  inline &&
+  charts &&
+  html`<script type="text/plain" id="${plotlySourceId}">${new Markup(library)}</script>
+<script>${new Markup(script)}</script>
+`
+}</body>
 </html>
 `.text;
 }

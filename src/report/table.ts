@@ -18,8 +18,9 @@ export function tableBox({
   readonly texts?: readonly (readonly Content[])[];
 }): Markup {
   const numeric = columns.map((_, column) => texts.length > 0 && texts.every((row) => isNumeric(row[column])));
-  const kind = (column: number) => (numeric[column] ? html` class="number"` : undefined);
-  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table>
+  const allNumbers = !numeric.includes(false);
+  const kind = (column: number) => (numeric[column] && !allNumbers ? html` class="number"` : undefined);
+  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table${allNumbers && html` class="all-numbers"`}>
 <caption>${caption}</caption>
 <thead><tr>${columns.map((title, column) => html`<th scope="col"${kind(column)}>${title}</th>`)}</tr></thead>
 <tbody>
