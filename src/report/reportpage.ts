@@ -13,6 +13,7 @@ import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.
 import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
 import { shownResults, shownTable } from "./table.js";
+import { PageWords } from "./words.js";
 import { sourcesOfWorkings, type WorkedNumbers } from "./worked-numbers.js";
 
 /** How a page carries its style, script and drawing library. */
@@ -34,6 +35,9 @@ const mostOpenChecks = 8;
 
 /** Headings that the page sets itself; a section of the notebook with the same heading becomes its beginning. */
 const ownHeadings = ["Checked against", "Take care", "Working", "Sources"] as const;
+
+/** Heading of the list of words. */
+const wordsHeading = "Words";
 
 function isOwn(section: Section): boolean {
   return ownHeadings.some((heading) => heading.toLowerCase() === section.text.toLowerCase());
@@ -147,6 +151,15 @@ function partsOf(outline: Outline, renderer: Renderer, named: readonly SourceId[
   ];
 }
 
+/** The parts with their words linked, and the list of these words below the working. */
+function withWords(parts: readonly Part[], words: PageWords): Part[] {
+  const linked = parts.map((part) => ({ ...part, body: words.link(html`${part.body}`) }));
+  const list = words.list();
+  if (list === undefined) return linked;
+  const glossary = { text: wordsHeading, markup: wordsHeading, body: list, kind: "glossary" };
+  return linked.flatMap((part) => (part.kind === "working" ? [part, glossary] : [part]));
+}
+
 function uniqueChecks(outline: Outline): Outline {
   return { ...outline, checks: [...new Map(outline.checks.map((check) => [check.id, check])).values()] };
 }
@@ -166,12 +179,13 @@ export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
   const outline = uniqueChecks(outlineOf(notebook, ids));
   const { numbers } = outline;
   const renderer = new Renderer(ids, place, numbers);
-  const answer = markdownBlocks(outline.answer.text, { place, ids, numbers });
+  const words = new PageWords(ids);
+  const answer = words.link(markdownBlocks(outline.answer.text, { place, ids, numbers }));
   const answerPanels = numbers.panels();
   const single = form.inlinePlotly !== undefined;
-  const picture = outline.picture && figureBlock(outline.picture, ids, "picture");
-  const opening = renderer.blocks(outline.opening);
-  const parts = partsOf(outline, renderer, sourcesOfWorkings(notebook)).map((part) => ({
+  const picture = outline.picture && words.link(figureBlock(outline.picture, ids, "picture"));
+  const opening = words.link(renderer.blocks(outline.opening));
+  const parts = withWords(partsOf(outline, renderer, sourcesOfWorkings(notebook)), words).map((part) => ({
     ...part,
     id: ids.take(part.text),
   }));

@@ -2,6 +2,7 @@ import { darkPalette, lightPalette, type Palette } from "../notebook/palette.js"
 import { figureStyle } from "./style/figures.js";
 import { printStyle } from "./style/print.js";
 import { textStyle } from "./style/text.js";
+import { wordStyle } from "./style/words.js";
 import { workingStyle } from "./style/working.js";
 
 function properties(palette: Palette, prefix: string): string {
@@ -30,4 +31,4 @@ ${properties({ ...lightPalette, paper: "#ffffff" }, "print-")}
 @media print {
   :root { color-scheme: light; ${references(lightPalette, "print-")} }
 }
-${textStyle}${figureStyle}${workingStyle}${printStyle}`;
+${textStyle}${figureStyle}${workingStyle}${wordStyle}${printStyle}`;
