@@ -2,7 +2,7 @@
 import { readFile, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { homedir } from "node:os";
-import { dirname } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { installKernelspec } from "../notebook/kernelspec.js";
 import { packageDigest } from "../notebook/package-digest.js";
@@ -45,6 +45,8 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   lock: takeLock,
   sweep: sweepParts,
   remove: (folder) => rm(folder, { recursive: true, force: true }),
+  minisearch: () =>
+    readFile(join(dirname(createRequire(import.meta.url).resolve("minisearch")), "../umd/index.js"), "utf8"),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
   open: openOnDesktop,
   installKernel: async () =>

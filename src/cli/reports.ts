@@ -87,6 +87,7 @@ async function build(
     run: ({ path, inputs }, onFilesRead) => surroundings.run(path, inputs, onFilesRead),
     memory: options.cache ? await memoryOf(outputFolder, surroundings) : undefined,
     files: disk,
+    minisearch: surroundings.minisearch,
     plotly: surroundings.plotly,
     log: (line) => out(`${line}\n`),
     now: surroundings.now,

@@ -34,6 +34,8 @@ export interface Surroundings {
   readonly sweep: (folder: string) => Promise<void>;
   /** Takes a folder away with all that is in it. */
   readonly remove: (folder: string) => Promise<void>;
+  /** Source of the search library. */
+  readonly minisearch: () => Promise<string>;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
   /** Opens a file as the user's desktop does. */

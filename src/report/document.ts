@@ -23,6 +23,8 @@ interface PageParts {
   readonly inlinePlotly?: string | undefined;
   /** Whether style and script stand in the page itself. */
   readonly inline: boolean;
+  /** Addresses of further scripts beside the page, in the order in which they run; none where it carries everything. */
+  readonly scripts?: readonly string[];
 }
 
 function hash(source: string): string {
@@ -50,7 +52,15 @@ function securityPolicy(inlineScripts: readonly string[] | undefined): string {
  * @returns HTML text, the same for the same parts
  * Example: documentHtml({ title: "Checks", description: "", body: "", charts: false, inline: false })
  */
-export function documentHtml({ title, description, body, charts, inline, inlinePlotly }: PageParts): string {
+export function documentHtml({
+  title,
+  description,
+  body,
+  charts,
+  inline,
+  inlinePlotly,
+  scripts = [],
+}: PageParts): string {
   const script = scriptForPage(pageScript);
   const library = scriptForPage(inlinePlotly ?? "");
   const head = inline
@@ -59,7 +69,7 @@ export function documentHtml({ title, description, body, charts, inline, inlineP
         charts &&
         html`
 <script src="${assetNames.script}" defer></script>`
-      }`;
+      }${scripts.map((address) => html`\n<script src="${address}" defer></script>`)}`;
   return html`<!doctype html>
 <html lang="en">
 <head>

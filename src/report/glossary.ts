@@ -1,5 +1,5 @@
-import { tradeWords } from "../quantity/trade-words.js";
 import { type QuantityName, vocabulary } from "../quantity/vocabulary.js";
+import { tradeWords } from "./tradewords.js";
 
 /** A word that pages explain. */
 export interface GlossaryTerm {
@@ -7,6 +7,8 @@ export interface GlossaryTerm {
   readonly meaning: string;
   /** Everything that a text may say for it, plurals among them. */
   readonly forms: readonly string[];
+  /** Whether it mostly stands behind a number. */
+  readonly isUnit: boolean;
 }
 
 /** Quantities whose names mean in a text what they mean everywhere, or something else than the quantity. */
@@ -51,12 +53,13 @@ export function withPlural(term: string): string[] {
 
 /** Every term, in the order of the alphabet. */
 export const glossary: readonly GlossaryTerm[] = [
-  ...tradeWords.map(({ word, forms = [], onlyAs, meaning }) => ({
+  ...tradeWords.map(({ word, forms = [], onlyAs, isUnit = false, meaning }) => ({
     term: word,
     meaning,
     forms: onlyAs ?? [...withPlural(word), ...forms],
+    isUnit,
   })),
   ...Object.entries(vocabulary)
     .filter(([name]) => !everyday.has(name as QuantityName))
-    .map(([, { label, meaning }]) => ({ term: label, meaning, forms: withPlural(label) })),
+    .map(([, { label, meaning }]) => ({ term: label, meaning, forms: withPlural(label), isUnit: false })),
 ].sort((one, other) => one.term.localeCompare(other.term, "en"));

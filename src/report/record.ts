@@ -1,10 +1,12 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
+import { allRoles, isRoleList, type Role } from "../notebook/roles.js";
 import type { CheckResult } from "../published/row.js";
 import { bibliography } from "../sources/bibliography.js";
 import { isEvidenceKind, isStatus } from "./checklist.js";
 import { ReportError } from "./errors.js";
 import { PageIds } from "./markdown.js";
 import { outlineOf } from "./outline.js";
+import { isPageSection, type PageSection, pageSections } from "./pagesections.js";
 import { isThumbnail, type Thumbnail, thumbnailOf } from "./thumbnail.js";
 
 /** What a built report leaves behind for the pages that lead to it. */
@@ -17,6 +19,10 @@ export interface ReportRecord {
   /** Markdown. */
   readonly answer: string;
   readonly thumbnail?: Thumbnail;
+  /** Readers it is for. */
+  readonly roles: readonly Role[];
+  /** What a search looks through. */
+  readonly sections: readonly PageSection[];
   readonly checks: readonly CheckResult[];
 }
 
@@ -29,11 +35,12 @@ export function pageAddress(name: string): string {
  * The record of an executed notebook.
  *
  * @param notebook  after a complete run
- * @returns question, answer, sketch and check results
+ * @param page  its page
+ * @returns question, answer, sketch, readers, texts of the page, and check results
  * @throws ReportError as the page does
- * Example: recordOf(notebook).question → "How hard do I have to hold?"
+ * Example: recordOf(notebook, page).question → "How hard do I have to hold?"
  */
-export function recordOf(notebook: ExecutedNotebook): ReportRecord {
+export function recordOf(notebook: ExecutedNotebook, page: string): ReportRecord {
   const { name, question, answer, picture, checks } = outlineOf(notebook, new PageIds());
   return {
     name,
@@ -41,6 +48,8 @@ export function recordOf(notebook: ExecutedNotebook): ReportRecord {
     question: question.text,
     answer: answer.text,
     ...(picture && { thumbnail: thumbnailOf(picture) }),
+    roles: notebook.roles ?? allRoles,
+    sections: pageSections(page),
     checks,
   };
 }
@@ -84,10 +93,11 @@ export function readRecord(text: string, place: string): ReportRecord {
   }
   if (typeof value !== "object" || value === null) throw broken;
   const record = value as Partial<Record<keyof ReportRecord, unknown>>;
-  const { name, place: onIndex, question, answer, thumbnail, checks } = record;
+  const { name, place: onIndex, question, answer, thumbnail, roles, sections, checks } = record;
   if (typeof name !== "string" || typeof question !== "string" || typeof answer !== "string") throw broken;
   if (!Array.isArray(checks) || !checks.every(isCheck)) throw broken;
   if (thumbnail !== undefined && !isThumbnail(thumbnail)) throw broken;
+  if (!isRoleList(roles) || !Array.isArray(sections) || !sections.every(isPageSection)) throw broken;
   if (onIndex !== undefined && typeof onIndex !== "number") throw broken;
   return {
     name,
@@ -95,6 +105,8 @@ export function readRecord(text: string, place: string): ReportRecord {
     question,
     answer,
     ...(thumbnail && { thumbnail }),
+    roles,
+    sections,
     checks,
   };
 }

@@ -1,6 +1,7 @@
 import { darkPalette, lightPalette, type Palette } from "../notebook/palette.js";
 import { figureStyle } from "./style/figures.js";
 import { printStyle } from "./style/print.js";
+import { searchStyle } from "./style/search.js";
 import { textStyle } from "./style/text.js";
 import { wordStyle } from "./style/words.js";
 import { workingStyle } from "./style/working.js";
@@ -31,4 +32,4 @@ ${properties({ ...lightPalette, paper: "#ffffff" }, "print-")}
 @media print {
   :root { color-scheme: light; ${references(lightPalette, "print-")} }
 }
-${textStyle}${figureStyle}${workingStyle}${wordStyle}${printStyle}`;
+${textStyle}${figureStyle}${workingStyle}${wordStyle}${searchStyle}${printStyle}`;

@@ -36,7 +36,7 @@ function folded(form: string): string {
   return spaced.length === 1 ? spaced : spaced.toLowerCase();
 }
 
-/** The terms that a page uses: marks the first use of each in its prose, and lists them. */
+/** The terms that a page uses: marks the first use of each in its prose, and lists them. A unit behind a number is no link. */
 export class PageWords {
   readonly #ids: PageIds;
   readonly #used = new Map<GlossaryTerm, string>();
@@ -65,7 +65,8 @@ export class PageWords {
         if (term === undefined) continue;
         const id = this.#used.get(term) ?? this.#ids.take(`word ${term.term}`);
         this.#used.set(term, id);
-        if (!mayLink || this.#linked.has(term)) continue;
+        const behindNumber = term.isUnit && /\d[\s\u00a0]$/u.test(raw.slice(0, index));
+        if (!mayLink || behindNumber || this.#linked.has(term)) continue;
         this.#linked.add(term);
         const at = run.start + index;
         made += `${text.slice(done, at)}${html`<a class="word" href="#${id}">${found}</a>`.text}`;

@@ -4,8 +4,11 @@ import { describe, expect, it } from "vitest";
 import { markdownBlocks, PageIds } from "../../src/report/markdown.js";
 import { hardest, proseOf, readingOf, sentencesOf } from "./readability.js";
 
-/** School year that a club sailor of fifteen has behind. */
-const highestGrade = 9;
+/** A club sailor of fifteen is in the ninth school year or above; words of the trade, which the formula does not know, take the rest. */
+const highestGrade = 7;
+
+/** No single sentence may ask for more than school teaches to its end, with a good part of college. */
+const highestOfOne = 18;
 
 const folder = new URL("../../notebooks/", import.meta.url);
 const names = readdirSync(folder).filter((name) => name.endsWith(".ipynb"));
@@ -56,8 +59,9 @@ describe("prose of the notebooks", () => {
     const sentences = sentencesOfNotebook(name);
     expect(sentences.length).toBeGreaterThan(10);
     const { grade } = readingOf(sentences);
-    expect(grade, `${grade.toFixed(1)}; hardest:\n${hardest(sentences, 8).join("\n")}`).toBeLessThanOrEqual(
-      highestGrade,
-    );
+    const worst = hardest(sentences, 6);
+    const list = worst.map(({ text, grade: own }) => `${own.toFixed(1)}: ${text}`).join("\n");
+    expect(grade, list).toBeLessThanOrEqual(highestGrade);
+    expect(worst[0]?.grade, list).toBeLessThanOrEqual(highestOfOne);
   });
 });

@@ -61,12 +61,17 @@ export function readingOf(sentences: readonly string[]): Reading {
   return { sentences: sentences.length, words: words.length, grade: fleschKincaid(counts) };
 }
 
-/** The sentences that are hardest to read, the hardest first, with their grades. */
-export function hardest(sentences: readonly string[], count: number): string[] {
+/** Below this many words the formula says little about a sentence. */
+const leastWords = 8;
+
+/** The sentences that are hardest to read, the hardest first. */
+export function hardest(
+  sentences: readonly string[],
+  count: number,
+): { readonly text: string; readonly grade: number }[] {
   return sentences
     .map((text) => ({ text, ...readingOf([text]) }))
-    .filter(({ words }) => words >= 8)
+    .filter(({ words }) => words >= leastWords)
     .sort((one, other) => other.grade - one.grade)
-    .slice(0, count)
-    .map(({ text, grade }) => `${grade.toFixed(1)}: ${text}`);
+    .slice(0, count);
 }

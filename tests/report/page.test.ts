@@ -210,7 +210,7 @@ describe("hostile text", () => {
       },
     ],
   };
-  const records = [recordOf(notebook)];
+  const records = [recordOf(notebook, reportPage(notebook, {}))];
   const checks = sharedChecks([{ report: evil, results: records[0]!.checks }]);
 
   it.each([

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { tradeWords } from "../../src/quantity/trade-words.js";
 import { glossary, withPlural } from "../../src/report/glossary.js";
 import { Markup } from "../../src/report/html.js";
 import { PageIds } from "../../src/report/markdown.js";
 import { reportPage } from "../../src/report/reportpage.js";
 import { textRuns } from "../../src/report/textruns.js";
+import { tradeWords } from "../../src/report/tradewords.js";
 import { PageWords } from "../../src/report/words.js";
 import { sample } from "./sample.js";
 
@@ -82,6 +82,12 @@ describe("words of a page", () => {
   ])("are not looked for in %s", (piece) =>
     expect(linked(`<p>${piece}</p>`)).toEqual({ text: `<p>${piece}</p>`, terms: [] }),
   );
+
+  it("leave a unit behind its number alone, and list it", () => {
+    const { text, terms } = linked("<p>It takes 86\u00a0N in 14 knots; a newton is little.</p>");
+    expect(links(text)).toEqual(["newton"]);
+    expect(terms).toEqual(["knot of wind", "newton"]);
+  });
 
   it("tell the newton from a letter, and a lead from what leads", () => {
     expect(linked("<p>Item n leads to 86 N.</p>").terms).toEqual(["newton"]);

@@ -6,6 +6,8 @@ export interface TradeWord {
   readonly forms?: readonly string[];
   /** The only forms in which a text means it, where the word alone may mean something else. */
   readonly onlyAs?: readonly string[];
+  /** Whether it is a unit, which mostly stands behind a number. */
+  readonly isUnit?: true;
   readonly meaning: string;
 }
 
@@ -112,10 +114,11 @@ export const tradeWords: readonly TradeWord[] = [
   {
     word: "knot of wind",
     forms: ["knots"],
+    isUnit: true,
     meaning: "speed of one nautical mile an hour, about half a metre a second",
   },
-  { word: "newton", forms: ["N"], meaning: "unit of force: about the weight of a hundred grams" },
-  { word: "kgf", meaning: "kilogram of force: the weight of one kilogram, 9.81 newtons" },
+  { word: "newton", forms: ["N"], isUnit: true, meaning: "unit of force: about the weight of a hundred grams" },
+  { word: "kgf", isUnit: true, meaning: "kilogram of force: the weight of one kilogram, 9.81 newtons" },
   { word: "hand scale", meaning: "spring or electronic balance with a hook, to read a pull" },
   {
     word: "range",
