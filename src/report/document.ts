@@ -10,6 +10,9 @@ export const assetNames = {
   plotly: plotlyAddress,
 } as const;
 
+/** Id of the element of every page that holds what it says. */
+export const mainId = "main";
+
 /** One page: everything between its frame. */
 interface PageParts {
   /** Plain text. */
@@ -83,6 +86,7 @@ export function documentHtml({
 ${head}
 </head>
 <body>
+<a class="skip" href="#${mainId}">Skip to the text</a>
 ${body}
 ${
   inline &&

@@ -1,7 +1,7 @@
 import { allRoles, type Role } from "../notebook/roles.js";
 import { cautionsInShort } from "./cautions.js";
 import { checkSummary } from "./checktable.js";
-import { documentHtml } from "./document.js";
+import { documentHtml, mainId } from "./document.js";
 import { html, type Markup } from "./html.js";
 import { type LeadingPage, leadingFoot } from "./leading.js";
 import { markdownLine } from "./markdown.js";
@@ -50,7 +50,7 @@ ${own.map((record) => html`<li><a href="${pageAddress(record.name)}">${record.qu
  */
 export function indexPage({ records, checks, inline }: LeadingPage): string {
   const body = html`<header class="top"><span>haulbook</span><a href="checks.html">All checks</a></header>
-<main>
+<main id="${mainId}" tabindex="-1">
 <div class="opening">
 <h1>What does the hand feel, and why?</h1>
 <p>${purpose} Each report answers one question, shows the picture, takes every number apart, and sets the model beside values that others have printed. Curves for hauling are solid, for easing dashed; the gap between them is friction.</p>

@@ -4,7 +4,7 @@ import type { CheckResult } from "../published/row.js";
 import type { SourceId } from "../sources/bibliography.js";
 import { cautionList } from "./cautions.js";
 import { checkSummary, checkTables, sourceList } from "./checktable.js";
-import { documentHtml } from "./document.js";
+import { documentHtml, mainId } from "./document.js";
 import { ReportError } from "./errors.js";
 import { figureBlock } from "./figure.js";
 import { reportFoot } from "./foot.js";
@@ -175,6 +175,7 @@ function uniqueChecks(outline: Outline): Outline {
  */
 export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
   const ids = new PageIds();
+  ids.take(mainId);
   const place = madeFrom(notebook);
   const outline = uniqueChecks(outlineOf(notebook, ids));
   const { numbers } = outline;
@@ -194,7 +195,7 @@ export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
   if (title === "") throw new ReportError(place, "the question is empty; write it after the # of the first heading.");
   const links = html`<a href="index.html">All reports</a><a href="checks.html">All checks</a>`;
   const body = html`<header class="top"><span>haulbook</span>${!single && links}</header>
-<main>
+<main id="${mainId}" tabindex="-1">
 <div class="opening">
 <h1>${outline.question.markup}</h1>
 <div class="answer">

@@ -4,24 +4,43 @@
  */
 export const searchScript = `"use strict";
 (function () {
-  const data = window.haulbookSearch;
+  const packed = window.haulbookSearch;
   const form = document.querySelector("form.search");
-  if (!form || !data || !window.MiniSearch) return;
+  if (!form || !packed || !window.MiniSearch || !window.DecompressionStream) return;
   const box = form.querySelector("input");
   const count = form.querySelector(".found");
   const list = form.querySelector(".finds");
   const most = 12;
   const before = 70;
   const after = 130;
+  let data;
+  let index;
 
-  const index = window.MiniSearch.loadJS(data.index, {
-    fields: data.fields,
-    processTerm: function (term) {
-      const low = term.toLowerCase();
-      return data.skipped.includes(low) ? null : low;
-    },
-    searchOptions: { combineWith: "AND", prefix: true, fuzzy: 0.15, boost: { question: 3, title: 2 } },
-  });
+  function unpacked() {
+    const bytes = Uint8Array.from(atob(packed), function (one) { return one.charCodeAt(0); });
+    return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"))).json();
+  }
+
+  function begin(known) {
+    data = known;
+    index = window.MiniSearch.loadJS(data.index, {
+      fields: data.fields,
+      processTerm: function (term) {
+        const low = term.toLowerCase();
+        return data.skipped.includes(low) ? null : low;
+      },
+      searchOptions: { combineWith: "AND", prefix: true, fuzzy: 0.15, boost: { question: 3, title: 2 } },
+    });
+    form.hidden = false;
+    box.addEventListener("input", look);
+    form.addEventListener("submit", function (event) {
+      event.preventDefault();
+      look();
+      const first = list.querySelector("a");
+      if (first) first.focus();
+    });
+    if (box.value !== "") look();
+  }
 
   function escaped(word) {
     return word.replace(/[$()*+.?[\\\\\\]^{|}]/g, "\\\\$&");
@@ -69,14 +88,6 @@ export const searchScript = `"use strict";
     else count.textContent = found.length + " places" + (found.length > most ? ", the best " + most + " shown" : "");
   }
 
-  form.hidden = false;
-  box.addEventListener("input", look);
-  form.addEventListener("submit", function (event) {
-    event.preventDefault();
-    look();
-    const first = list.querySelector("a");
-    if (first) first.focus();
-  });
-  if (box.value !== "") look();
+  unpacked().then(begin);
 })();
 `;

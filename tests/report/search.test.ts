@@ -1,3 +1,4 @@
+import { inflateRawSync } from "node:zlib";
 import MiniSearch from "minisearch";
 import { describe, expect, it } from "vitest";
 import type { ExecutedNotebook } from "../../src/notebook/executed.js";
@@ -68,7 +69,8 @@ describe("readers", () => {
 
 describe("search data", () => {
   const script = searchDataScript([record, recordFor("other place")]);
-  const data = JSON.parse(script.replace(/^window\.haulbookSearch = |;\n$/gu, ""));
+  const packed = /^window\.haulbookSearch = "([\w+/=]*)";\n$/u.exec(script)?.[1] ?? "";
+  const data = JSON.parse(inflateRawSync(Buffer.from(packed, "base64")).toString("utf8"));
 
   it("holds an index that finds a section by any of its words but those that stand everywhere", () => {
     const index = MiniSearch.loadJS(data.index, { fields: data.fields, searchOptions: { combineWith: "AND" } });
@@ -77,8 +79,6 @@ describe("search data", () => {
     expect(index.search("the")).toEqual([]);
     expect(index.search("unheard-of")).toEqual([]);
   });
-
-  it("can stand in a script", () => expect(script).not.toMatch(/[<\u2028\u2029]/u));
 
   it("is asked for by a page with files beside it, not by one that carries all", () => {
     const at = (inline: boolean) => indexPage({ records: [record], checks: [], inline });
