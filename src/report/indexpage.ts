@@ -39,6 +39,16 @@ ${own.map((record) => html`<li><a href="${pageAddress(record.name)}">${record.qu
 `;
 }
 
+/** Reports by reader; nothing as long as every report is for everybody. */
+function rolesSection(records: readonly ReportRecord[]): Markup | undefined {
+  if (records.every(({ roles }) => roles.length === allRoles.length)) return undefined;
+  return html`<section class="part" aria-labelledby="readers">
+<h2 id="readers">Where to begin</h2>
+<div class="body roles">
+${allRoles.map((role) => roleList(role, records))}</div></section>
+`;
+}
+
 /**
  * The page that leads to all reports.
  *
@@ -55,7 +65,7 @@ export function indexPage({ records, checks, inline }: LeadingPage): string {
 <h1>What does the hand feel, and why?</h1>
 <p>${purpose} Each report answers one question, shows the picture, takes every number apart, and sets the model beside values that others have printed. Curves for hauling are solid, for easing dashed; the gap between them is friction.</p>
 ${!inline && searchForm}</div>
-<section class="part" aria-labelledby="questions">
+${rolesSection(records)}<section class="part" aria-labelledby="questions">
 <h2 id="questions">Questions answered</h2>
 <div class="body">
 <ul class="reports">
@@ -66,10 +76,6 @@ ${records.map(
 `,
 )}</ul>
 </div></section>
-<section class="part" aria-labelledby="readers">
-<h2 id="readers">Where to begin</h2>
-<div class="body roles">
-${allRoles.map((role) => roleList(role, records))}</div></section>
 <section class="part" aria-labelledby="checked">
 <h2 id="checked">How far to trust it</h2>
 <div class="body">

@@ -29,7 +29,7 @@ export const searchScript = `"use strict";
         const low = term.toLowerCase();
         return data.skipped.includes(low) ? null : low;
       },
-      searchOptions: { combineWith: "AND", prefix: true, fuzzy: 0.15, boost: { question: 3, title: 2 } },
+      searchOptions: { combineWith: "AND", prefix: true, boost: { question: 3, title: 2 } },
     });
     form.hidden = false;
     box.addEventListener("input", look);
@@ -73,14 +73,20 @@ export const searchScript = `"use strict";
     const item = document.createElement("li");
     const link = document.createElement("a");
     link.href = place.address;
-    link.textContent = place.title === "" ? place.question : place.question + " " + place.title;
+    link.textContent = place.title === "" ? place.question : place.question + " · " + place.title;
     item.append(link, snippet(place.text, found.terms));
     return item;
   }
 
+  /** Words as they are typed; only where these lead nowhere, words that are spelled nearly so. */
+  function search(asked) {
+    const found = index.search(asked);
+    return found.length > 0 ? found : index.search(asked, { fuzzy: 0.2 });
+  }
+
   function look() {
     const asked = box.value.trim();
-    const found = asked === "" ? [] : index.search(asked);
+    const found = asked === "" ? [] : search(asked);
     list.replaceChildren.apply(list, found.slice(0, most).map(entry));
     if (asked === "") count.textContent = "";
     else if (found.length === 0) count.textContent = "Nothing found. Try fewer words, or another word for it.";

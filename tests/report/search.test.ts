@@ -64,6 +64,7 @@ describe("readers", () => {
     expect(listOf("Engineer")).toEqual(["second.html", "third.html"]);
     const without = indexPage({ records: records.slice(0, 2), checks: [], inline: false });
     expect(without).not.toContain("<h3>Sailor</h3>");
+    expect(indexPage({ records: records.slice(2), checks: [], inline: false })).not.toContain('id="readers"');
   });
 });
 
