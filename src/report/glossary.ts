@@ -7,8 +7,8 @@ export interface GlossaryTerm {
   readonly meaning: string;
   /** Everything that a text may say for it, plurals among them. */
   readonly forms: readonly string[];
-  /** Whether it mostly stands behind a number. */
-  readonly isUnit: boolean;
+  /** What a text may say for it behind a number only. */
+  readonly behindNumber: readonly string[];
 }
 
 /** Quantities whose names mean in a text what they mean everywhere, or something else than the quantity. */
@@ -53,13 +53,13 @@ export function withPlural(term: string): string[] {
 
 /** Every term, in the order of the alphabet. */
 export const glossary: readonly GlossaryTerm[] = [
-  ...tradeWords.map(({ word, forms = [], onlyAs, isUnit = false, meaning }) => ({
+  ...tradeWords.map(({ word, forms = [], onlyAs, behindNumber = [], meaning }) => ({
     term: word,
     meaning,
-    forms: onlyAs ?? [...withPlural(word), ...forms],
-    isUnit,
+    forms: (onlyAs ?? [...withPlural(word), ...forms]).filter((form) => !behindNumber.includes(form)),
+    behindNumber,
   })),
   ...Object.entries(vocabulary)
     .filter(([name]) => !everyday.has(name as QuantityName))
-    .map(([, { label, meaning }]) => ({ term: label, meaning, forms: withPlural(label), isUnit: false })),
+    .map(([, { label, meaning }]) => ({ term: label, meaning, forms: withPlural(label), behindNumber: [] })),
 ].sort((one, other) => one.term.localeCompare(other.term, "en"));

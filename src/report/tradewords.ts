@@ -6,8 +6,8 @@ export interface TradeWord {
   readonly forms?: readonly string[];
   /** The only forms in which a text means it, where the word alone may mean something else. */
   readonly onlyAs?: readonly string[];
-  /** Whether it is a unit, which mostly stands behind a number. */
-  readonly isUnit?: true;
+  /** Forms that a text means only behind a number: those of a unit. */
+  readonly behindNumber?: readonly string[];
   readonly meaning: string;
 }
 
@@ -30,7 +30,7 @@ export const tradeWords: readonly TradeWord[] = [
   { word: "tail", meaning: "the loose end of a line behind the hand or the cleat" },
   {
     word: "lead",
-    onlyAs: ["a lead", "one lead", "many leads"],
+    onlyAs: ["one lead", "many leads"],
     meaning: "a place where a line is turned or guided on its way",
   },
   { word: "station", meaning: "a place where a line meets something: a block, a ring, a cleat" },
@@ -113,12 +113,11 @@ export const tradeWords: readonly TradeWord[] = [
   { word: "gust", meaning: "wind above the mean, for seconds" },
   {
     word: "knot of wind",
-    forms: ["knots"],
-    isUnit: true,
+    behindNumber: ["knots"],
     meaning: "speed of one nautical mile an hour, about half a metre a second",
   },
-  { word: "newton", forms: ["N"], isUnit: true, meaning: "unit of force: about the weight of a hundred grams" },
-  { word: "kgf", isUnit: true, meaning: "kilogram of force: the weight of one kilogram, 9.81 newtons" },
+  { word: "newton", behindNumber: ["N"], meaning: "unit of force: about the weight of a hundred grams" },
+  { word: "kgf", behindNumber: ["kgf"], meaning: "kilogram of force: the weight of one kilogram, 9.81 newtons" },
   { word: "hand scale", meaning: "spring or electronic balance with a hook, to read a pull" },
   {
     word: "range",

@@ -19,21 +19,24 @@ function pattern(form: string): string {
 }
 
 const termOf = new Map<string, GlossaryTerm>();
-for (const term of glossary) for (const form of term.forms) termOf.set(folded(form), term);
+const unitOf = new Map<string, GlossaryTerm>();
+for (const term of glossary) {
+  for (const form of term.forms) termOf.set(folded(form), term);
+  for (const form of term.behindNumber) unitOf.set(form, term);
+}
 
 const anyTerm = new RegExp(
   `(?<![\\p{L}\\p{N}_])(?:${glossary
-    .flatMap(({ forms }) => forms)
+    .flatMap(({ forms, behindNumber }) => [...forms, ...behindNumber])
     .sort((one, other) => other.length - one.length)
     .map(pattern)
     .join("|")})(?![\\p{L}\\p{N}_])`,
   "giu",
 );
 
-/** A form as it is looked up: single letters are units and keep their case. */
+/** A form as it is looked up. */
 function folded(form: string): string {
-  const spaced = form.replace(/[\s\u00a0-]+/gu, " ");
-  return spaced.length === 1 ? spaced : spaced.toLowerCase();
+  return form.replace(/[\s\u00a0-]+/gu, " ").toLowerCase();
 }
 
 /** The terms that a page uses: marks the first use of each in its prose, and lists them. A unit behind a number is no link. */
@@ -61,12 +64,12 @@ export class PageWords {
       const mayLink = !standsIn(run, unlinked);
       const raw = text.slice(run.start, run.end);
       for (const { 0: found, index } of raw.matchAll(anyTerm)) {
-        const term = termOf.get(folded(found));
+        const unit = /[\d)][\s\u00a0]$/u.test(raw.slice(0, index)) ? unitOf.get(found) : undefined;
+        const term = unit ?? termOf.get(folded(found));
         if (term === undefined) continue;
         const id = this.#used.get(term) ?? this.#ids.take(`word ${term.term}`);
         this.#used.set(term, id);
-        const behindNumber = term.isUnit && /\d[\s\u00a0]$/u.test(raw.slice(0, index));
-        if (!mayLink || behindNumber || this.#linked.has(term)) continue;
+        if (!mayLink || unit !== undefined || this.#linked.has(term)) continue;
         this.#linked.add(term);
         const at = run.start + index;
         made += `${text.slice(done, at)}${html`<a class="word" href="#${id}">${found}</a>`.text}`;

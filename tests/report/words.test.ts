@@ -22,7 +22,7 @@ function links(text: string): string[] {
 
 describe("glossary", () => {
   it("explains each word once, in words of its own", () => {
-    const forms = glossary.flatMap((term) => term.forms.map((form) => form.toLowerCase()));
+    const forms = glossary.flatMap((term) => [...term.forms, ...term.behindNumber].map((form) => form.toLowerCase()));
     expect(forms.filter((form, index) => forms.indexOf(form) !== index)).toEqual([]);
     for (const { word, meaning } of tradeWords) {
       expect(meaning.length, word).toBeGreaterThan(8);
@@ -84,14 +84,18 @@ describe("words of a page", () => {
   );
 
   it("leave a unit behind its number alone, and list it", () => {
-    const { text, terms } = linked("<p>It takes 86\u00a0N in 14 knots; a newton is little.</p>");
+    const { text, terms } = linked(
+      "<p>It takes 86\u00a0N in 14 knots; a newton is little.</p>",
+      "<p>330 (310 to 350) N</p>",
+    );
     expect(links(text)).toEqual(["newton"]);
     expect(terms).toEqual(["knot of wind", "newton"]);
   });
 
   it("tell the newton from a letter, and a lead from what leads", () => {
     expect(linked("<p>Item n leads to 86 N.</p>").terms).toEqual(["newton"]);
-    expect(linked("<p>It takes a lead.</p>").terms).toEqual(["lead"]);
+    expect(linked("<p>It takes many leads.</p>").terms).toEqual(["lead"]);
+    expect(linked("<p>Bends and knots, N of them.</p>").terms).toEqual([]);
   });
 
   it("lead to entries that the page has, each once; every entry of the list is used", () => {
