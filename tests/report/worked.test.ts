@@ -79,7 +79,7 @@ describe("a page with numbers that unfold", () => {
   it("shows plain numbers where nothing can unfold", () => {
     const answer = `You hold ${number}`;
     expect(page).toContain(`<meta name="description" content="${answer}`);
-    const index = indexPage({ records: [recordOf(workedSample)], checks: [], inline: false });
+    const index = indexPage({ records: [recordOf(workedSample, "")], checks: [], inline: false });
     expect(index).toContain(answer.replace(" N", "\u00a0N"));
     expect(index).not.toContain("[[");
     expect(page.slice(page.indexOf('<section class="answers">'))).not.toContain("popovertarget");
