@@ -4,6 +4,7 @@ import type { ChecksOptions } from "./checks.js";
 import type { CleanOptions } from "./clean.js";
 import type { CompareOptions } from "./compare.js";
 import type { FitOptions } from "./fit.js";
+import type { HandoutOptions } from "./handout.js";
 import type { NewOptions } from "./new.js";
 import type { PlanOptions } from "./plan.js";
 import type { ReportsOptions } from "./reports.js";
@@ -17,6 +18,7 @@ export type Command =
   | { readonly verb: "clean"; readonly options: CleanOptions }
   | { readonly verb: "checks"; readonly options: ChecksOptions }
   | { readonly verb: "worksheet"; readonly options: WorksheetOptions }
+  | { readonly verb: "handout"; readonly options: HandoutOptions }
   | { readonly verb: "fit"; readonly options: FitOptions }
   | { readonly verb: "check"; readonly options: CheckOptions }
   | { readonly verb: "compare"; readonly options: CompareOptions }
@@ -56,10 +58,11 @@ const boatPosition = (describe: string) => ({ type: "string", demandOption: true
 
 const verbs = [
   "reports",
-  "watch",
   "clean",
   "checks",
   "worksheet",
+  "handout",
+  "watch",
   "fit",
   "check",
   "compare",
@@ -198,6 +201,43 @@ export async function readCommand(args: readonly string[], version: string): Pro
           .example("$0 worksheet --lines mainsheet halyard", "A sheet for two lines"),
       ({ lines, output, force }) => {
         command = { verb: "worksheet", options: { lines: lines.map(String), output, force } };
+      },
+    )
+    .command(
+      "handout [names..]",
+      "Write a side of A4 for each topic, to print for a clinic",
+      (verb) =>
+        verb
+          .usage(
+            "$0 handout [names..]\n\nWrites one side of A4 for each report that is built: its picture, rules, a table to fill in, cautions.",
+          )
+          .positional("names", {
+            type: "string",
+            array: true,
+            default: [] as string[],
+            describe: "Reports to take (all that are built when left out)",
+          })
+          .option("address", {
+            type: "string",
+            describe: "Where the reports stand on the web; a code on each side leads a phone there",
+            requiresArg: true,
+          })
+          .option("output", {
+            alias: "o",
+            type: "string",
+            default: "handout",
+            describe: "Folder for handout.html and handout.pdf",
+            requiresArg: true,
+          })
+          .option("reports", {
+            type: "string",
+            describe: "Folder of the built reports (reports/ in the current folder when left out)",
+            requiresArg: true,
+          })
+          .option("pdf", { type: "boolean", default: false, describe: "Print it to PDF with Chromium as well" })
+          .example("$0 handout around-a-ring --address https://club.example/clinic --pdf", "One side with its code"),
+      ({ names, address, output, reports, pdf }) => {
+        command = { verb: "handout", options: { names: names.map(String), address, output, reports, pdf } };
       },
     )
     .command(

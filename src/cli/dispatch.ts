@@ -26,6 +26,8 @@ export async function dispatch(args: readonly string[], surroundings: Surroundin
         return await (await import("./checks.js")).checks(command.options, surroundings);
       case "worksheet":
         return await (await import("./worksheet.js")).writeWorksheet(command.options, surroundings);
+      case "handout":
+        return await (await import("./handout.js")).handout(command.options, surroundings);
       case "fit":
         return await (await import("./fit.js")).fitReadings(command.options, surroundings);
       case "check":

@@ -56,6 +56,13 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   sweep: sweepParts,
   remove: (folder) => rm(folder, { recursive: true, force: true }),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
+  panel: (model) => readFile(join(packageFolder, "dist", "page", "bundles", `${model}.js`), "utf8"),
+  print: async (page, pdf) => {
+    const { printPage } = await import("./print.js");
+    const allRights = process.getuid?.() === 0;
+    const machine = { env: process.env, platform: process.platform, mark: String(process.pid), allRights };
+    return printPage(machine, { page, pdf, signal: stop.signal });
+  },
   open: openOnDesktop,
   installKernel: async () => dirname(await installKernelspec(user)),
   link: linkFolder,

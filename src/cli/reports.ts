@@ -1,10 +1,10 @@
 import { join } from "node:path";
 import { pageLines, readLines } from "../calibration/page-lines.js";
 import { readingsVariable } from "../notebook/own-lines.js";
-import { suggestion } from "../quantity/suggestion.js";
 import { type BuildMemory, type BuildOutcome, buildReports, type NotebookFile } from "../report/build.js";
 import { memoryFolder } from "../report/stamp.js";
-import { findNotebooks, reportName, reportsFolder, shownPath } from "./folders.js";
+import { chosenReports } from "./chosen.js";
+import { findNotebooks, reportsFolder, shownPath } from "./folders.js";
 import { givenReadings } from "./readings.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 import { mayRun } from "./trust.js";
@@ -76,21 +76,12 @@ export async function askedPages(
     );
     return exitCodes.failed;
   }
-  const known = notebooks.map(({ name }) => name);
-  const families = notebooks.filter(({ inputs }) => inputs !== undefined).map(({ path }) => reportName(path));
-  const typed = options.names.map(reportName);
-  const names = typed.flatMap((name) =>
-    known.includes(name) ? [name] : notebooks.filter(({ path }) => reportName(path) === name).map((one) => one.name),
-  );
-  const unknown = typed.filter((name) => !known.includes(name) && !families.includes(name));
-  if (unknown.length > 0) {
-    for (const name of unknown) {
-      const near = suggestion(name, [...known, ...families]);
-      err(`No report is called "${name}".${near === undefined ? "" : ` Did you mean "${near}"?`}\n`);
-    }
-    err(`There are: ${known.join(", ")}.\n`);
+  const chosen = chosenReports(options.names, notebooks);
+  if ("refusal" in chosen) {
+    err(chosen.refusal);
     return exitCodes.wrongUse;
   }
+  const { names } = chosen;
   if (!(await mayRun({ verb, notebooks: folder, trust: options.trust }, surroundings))) return exitCodes.wrongUse;
   const own = await ownFile(options.readings, surroundings);
   if (typeof own === "number") return own;
@@ -132,6 +123,7 @@ export async function buildPages(
     memory: options.cache ? await memoryOf(outputFolder, own, surroundings) : undefined,
     files: disk,
     plotly: surroundings.plotly,
+    panel: surroundings.panel,
     log: (line) => out(`${line}\n`),
     now: surroundings.now,
     signal: surroundings.signal,

@@ -39,6 +39,10 @@ export interface Surroundings {
   readonly remove: (folder: string) => Promise<void>;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
+  /** Source of what computes a model in the browser. */
+  readonly panel: (model: string) => Promise<string>;
+  /** Prints a page to PDF, which is replaced whole; answers with the number of printed pages. */
+  readonly print: (page: string, pdf: string) => Promise<number>;
   /** Opens a file as the user's desktop does. */
   readonly open: (path: string) => Promise<void>;
   /** Makes the kernel known to Jupyter; answers with the folder it stands in. */
