@@ -45,10 +45,10 @@ interface ProsePart {
   readonly body: Markup;
 }
 
-/** Only web pages, mail, and places relative to this page. */
+/** Only web pages, mail, and places relative to this page: a path from the root means the disk where a page is opened from a folder. */
 function isSafeLink(address: string): boolean {
   const plain = address.replace(/\p{Cc}|\s/gu, "");
-  if (/^[\\/]{2}/u.test(plain)) return false;
+  if (/^(?:[\\/]|%5c)/iu.test(plain)) return false;
   return /^(?:https?:|mailto:)/iu.test(plain) || !/^[^/?#]*:/u.test(plain);
 }
 

@@ -23,6 +23,9 @@ describe("markdown", () => {
     "data:text/html,x",
     "file:///etc/hosts",
     "//elsewhere.example/x",
+    "/etc/hosts",
+    "\\\\elsewhere.example/x",
+    "/\\elsewhere.example/x",
   ])("makes no link of %s", (address) => {
     expect(blocks(`[press](${address})`)).not.toContain("<a ");
     expect(blocks(`[press][1]\n\n[1]: ${address}`)).not.toContain("<a ");

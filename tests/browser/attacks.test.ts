@@ -1,0 +1,407 @@
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { worksheet } from "../../src/calibration/worksheet.js";
+import { realDisk } from "../../src/cli/disk.js";
+import type { CellOutput, ExecutedNotebook, ProseCell } from "../../src/notebook/executed.js";
+import type { Figure, Shown } from "../../src/notebook/output.js";
+import { buildReports } from "../../src/report/build.js";
+import { worksheetHtml } from "../../src/report/worksheetpage.js";
+import { type Outside, outside, visit } from "./attacks.js";
+import { chromiumPath, launch, missing } from "./chromium.js";
+
+let out: Outside;
+let browser: Browser;
+let folder: string;
+const plotly = readFileSync(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8");
+const marker = "attacked by";
+
+/** Texts that would run, or call home, wherever a page took them for anything but text. */
+const payload = () =>
+  `${marker} </script></title></style></textarea><script>window.attacked='script'</script>` +
+  `<img src="${out.address}/img" onerror="window.attacked='img'"><svg onload="window.attacked='svg'">` +
+  `<a href="javascript:window.attacked='link'">a</a><iframe srcdoc="<script>parent.attacked=1</script>"></iframe>` +
+  `" onmouseover="window.attacked='attribute'" style="background:url(${out.address}/css)" x='` +
+  "<!--<script>\u2028%{x} {{attacked=1}} &lt;script&gt;";
+
+interface Page {
+  readonly prose?: string;
+  readonly shown?: readonly Shown[];
+  readonly code?: string;
+  readonly printed?: string;
+  readonly heading?: string;
+}
+
+function notebook({ prose = "", shown = [], code = "1;", printed, heading = "Hold?" }: Page): ExecutedNotebook {
+  const cell = (number: number, source: string): ProseCell => ({ type: "markdown", number, source });
+  const answered = shown.some(({ kind }) => kind === "answer");
+  const outputs: CellOutput[] = [...(answered ? [] : [{ kind: "answer", text: "86 N." } as const]), ...shown];
+  if (printed !== undefined) outputs.push({ kind: "stream", stream: "stdout", text: printed });
+  return {
+    name: "page",
+    cells: [cell(1, `# ${heading}`), { type: "code", number: 2, source: code, outputs }, cell(3, `## Why\n\n${prose}`)],
+  };
+}
+
+let count = 0;
+
+/** Builds a page in both forms; answers with its folder, or with the refusal. */
+async function build(
+  page: Page,
+  name = "page",
+  inputs?: readonly string[],
+): Promise<{ place: string; refusal: string }> {
+  const place = join(folder, String(count++));
+  let refusal = "";
+  for (const singleFile of [false, true]) {
+    const { failures } = await buildReports({
+      notebooks: [{ name, path: `${name}.ipynb`, ...(inputs && { inputs }) }],
+      outputFolder: join(place, singleFile ? "single" : "folder"),
+      singleFile,
+      run: async () => notebook(page),
+      files: realDisk("attack"),
+      plotly: async () => plotly,
+      log: () => {},
+      now: () => 0,
+    });
+    refusal = failures.map(({ message }) => message).join("\n");
+  }
+  return { place, refusal };
+}
+
+const safeLink = /^(?:https?:\/\/|mailto:|#|(?![a-z][a-z0-9+.-]*:|\/|\\))/iu;
+
+/** Nothing ran, nothing was asked for, and the text of the attack stands on the page as text. */
+async function harmless(place: string, name = "page", stands = true): Promise<void> {
+  for (const form of ["folder", "single"]) {
+    for (const file of [name, "index", "checks"]) {
+      const address = pathToFileURL(join(place, form, `${file}.html`));
+      const { trouble, text, links } = await visit(browser, address);
+      expect(trouble, `${form}/${file}`).toEqual([]);
+      if (file === name && stands) expect(text).toContain(marker);
+      for (const link of links) expect(link).toMatch(safeLink);
+    }
+  }
+  expect(out.taken()).toEqual([]);
+}
+
+const figureWith = (text: string): Figure => ({
+  kind: "figure",
+  name: "hold",
+  title: `Title ${text}`,
+  caption: `Caption ${text}`,
+  altText: `Alternative ${text}`,
+  x: { title: `Load ${text}` },
+  y: { title: `Hand ${text}` },
+  top: { title: `Wind ${text}`, marks: [{ at: 50, label: "<svg/onload=attacked=1>" }] },
+  panels: ["one", "two"].map((panel) => ({
+    title: `${panel} ${text}`,
+    series: [
+      { name: `pair ${text}`, x: [0, 50, 100], hauling: [0, 60, 120], easing: [0, 40, 80], highlight: true },
+      { name: `curve ${text}`, x: [0, 50, 100], line: [0, 50, 100] },
+      { name: `points ${text}`, x: [10, 20], points: [10, 20] },
+    ],
+    limits: [{ name: `limit ${text}`, value: 90, low: 80, high: 100 }],
+  })),
+});
+
+/** Everything on a page that can carry a text, with that text. */
+const rows: readonly (readonly [where: string, page: (text: string) => Page])[] = [
+  [
+    "prose and raw HTML in markdown",
+    (text) => ({ prose: `${text}\n\n> ${text}\n\n- ${text}\n\n\`${text}\`\n\n    ${text}` }),
+  ],
+  ["a heading and the question", (text) => ({ heading: text, prose: `### ${text}` })],
+  ["the title that a cell computes", (text) => ({ shown: [{ kind: "title", text }] })],
+  ["the answer", (text) => ({ shown: [{ kind: "answer", text }] })],
+  ["a question to the reader", (text) => ({ shown: [{ kind: "question", question: text, answer: text }] })],
+  [
+    "a verdict, with the name of a boat or a line as its subject",
+    (text) => ({
+      shown: [
+        {
+          kind: "verdicts",
+          caption: text,
+          verdicts: [{ subject: text, outcome: "fails", reason: text, change: text }],
+        },
+      ],
+    }),
+  ],
+  [
+    "a table: caption, heads, cells, a formula of a spreadsheet",
+    (text) => ({
+      shown: [
+        {
+          kind: "table",
+          caption: text,
+          columns: [text, "b"],
+          rows: [
+            [text, 1],
+            [`=HYPERLINK("${out.address}/cell";"x")`, text],
+          ],
+        },
+      ],
+    }),
+  ],
+  ["a result", (text) => ({ shown: [{ kind: "result", label: text, text, range: text }] })],
+  [
+    "a coefficient: its name, its place",
+    (text) => ({
+      shown: [
+        {
+          kind: "coefficients",
+          caption: text,
+          entries: [
+            { name: text, record: { value: 1, unit: "1", low: 1, high: 1, status: "from memory", place: text } },
+          ],
+        },
+      ],
+    }),
+  ],
+  [
+    "a comparison: its quantity, its place",
+    (text) => ({
+      shown: [
+        {
+          kind: "checks",
+          title: text,
+          results: [
+            {
+              id: text,
+              quantity: text,
+              printed: "1",
+              unit: text,
+              evidence: "exact",
+              status: "published",
+              source: "statics",
+              place: text,
+              computed: 1,
+              expected: 1,
+              allowed: 0.5,
+              deviation: 0,
+              holds: true,
+            },
+          ],
+        },
+      ],
+    }),
+  ],
+  ["code, and what a cell prints", (text) => ({ code: `"${text}";`, printed: text })],
+  // Short texts: a chart has no room for long ones.
+  ...[
+    `</script><script>window.attacked="data"</script>`,
+    `<img src=x onerror=window.attacked="img">`,
+    `"><svg onload=window.attacked="svg">`,
+    `<a href="javascript:attacked=1">a</a>`,
+    "%{customdata} <ink> <!--<script>",
+  ].map((text): readonly [string, (text: string) => Page] => [
+    `a figure: title, alternative text, axes, series, panels, limits, its data: ${text}`,
+    () => ({ shown: [figureWith(`${marker} ${text}`)] }),
+  ]),
+];
+
+describe.skipIf(chromiumPath === undefined)(
+  `an attack on a page${chromiumPath ? "" : ` (${missing})`}`,
+  { timeout: 180_000 },
+  () => {
+    beforeAll(async () => {
+      out = await outside();
+      browser = await launch();
+      folder = mkdtempSync(join(tmpdir(), "haulbook-attacks-"));
+    }, 60_000);
+    afterAll(async () => {
+      await browser?.close();
+      out?.close();
+      rmSync(folder, { recursive: true, force: true });
+    });
+
+    it("would be seen here", async () => {
+      const bare = join(folder, "bare.html");
+      writeFileSync(bare, `<main><p>${payload()}</p></main>`);
+      const { trouble, links } = await visit(browser, pathToFileURL(bare));
+      expect(trouble.join("\n")).toMatch(/ran: /u);
+      expect(trouble.join("\n")).toMatch(/request: http:.*\/img/u);
+      expect(trouble.join("\n")).toMatch(/handler: img onerror/u);
+      expect(links.some((link) => !safeLink.test(link))).toBe(true);
+      expect(out.taken()).toContain("/img");
+    });
+
+    it.each(rows)("does nothing in %s", async (_, page) => {
+      const { place, refusal } = await build(page(payload()));
+      expect(refusal).toBe("");
+      await harmless(place);
+    });
+
+    it("does nothing in links, which lead to the web, to mail, or to places beside the page", async () => {
+      const bad = [
+        "javascript:window.attacked=1",
+        "JaVaScRiPt:window.attacked=1",
+        "java\tscript:window.attacked=1",
+        "&#106;avascript:window.attacked=1",
+        "java&NewLine;script:window.attacked=1",
+        "%6aavascript:window.attacked=1",
+        "\u0001javascript:window.attacked=1",
+        "vbscript:x",
+        "data:text/html,<script>window.attacked=1</script>",
+        "data:image/svg+xml,<svg onload=window.attacked=1>",
+        "blob:x",
+        "file:///etc/passwd",
+        "view-source:x",
+        `//${new URL(out.address).host}/x`,
+        `\\\\${new URL(out.address).host}/x`,
+        "/\\evil.example",
+        "/etc/passwd",
+      ];
+      const good = ["https://example.org/a?b#c", "http://example.org", "mailto:a@example.org", "index.html", "#why"];
+      const forms = (address: string, index: number) =>
+        `[${marker}](<${address}>) [${marker}](${address}) <${address}> [${marker}][r${index}]\n\n[r${index}]: <${address}>`;
+      const { place, refusal } = await build({
+        prose: [...bad.map(forms), ...good.map((one, at) => forms(one, at + 100))].join("\n\n"),
+      });
+      expect(refusal).toBe("");
+      await harmless(place);
+      const { links } = await visit(browser, pathToFileURL(join(place, "folder", "page.html")));
+      for (const address of good) expect(links).toContain(address);
+    });
+
+    it.each([
+      ["a picture from elsewhere", () => `![x](${out.address}/picture)`, "cannot be carried by a page"],
+      ["a link in a formula", () => "$\\href{javascript:window.attacked=1}{x}$", "is not allowed on a page"],
+      ["a picture in a formula", () => `$\\includegraphics{${out.address}/x}$`, "is not allowed on a page"],
+      ["HTML in a formula", () => "$\\htmlData{x=1}{y}$", "is not allowed on a page"],
+      ["a style in a formula", () => `$\\htmlStyle{background:url(${out.address}/x)}{y}$`, "is not allowed on a page"],
+    ])("is refused as %s, with the place", async (_, prose, words) => {
+      const { refusal } = await build({ prose: prose() });
+      expect(refusal).toContain("page.ipynb");
+      expect(refusal).toContain(words);
+      expect(out.taken()).toEqual([]);
+    });
+
+    it.each([
+      'x" onmouseover="window.attacked=1" <img src=q onerror=window.attacked=1>',
+      "javascript:window.attacked=1,x",
+      "data:text,<script>window.attacked=1<\\script>",
+      "#%2e%2e?a&b=c;'`",
+    ])("does nothing in the name of a file: %s", async (name) => {
+      const { place, refusal } = await build({}, name, [`${marker} ${name}.yaml`]);
+      expect(refusal).toBe("");
+      await harmless(place, name);
+      // The index leads to the page and nowhere else.
+      const page = await browser.newPage();
+      await page.goto(pathToFileURL(join(place, "folder", "index.html")).href);
+      await page.locator("ul.reports a").first().click();
+      await page.locator(".answer").waitFor();
+      expect(fileURLToPath(page.url())).toBe(join(place, "folder", `${name}.html`));
+      await page.close();
+    });
+
+    it("does nothing in the name of a line on a sheet to print", async () => {
+      mkdirSync(join(folder, "sheet"));
+      const file = join(folder, "sheet", "sheet.html");
+      const name = `${marker}<img src=x onerror=window.attacked=1>" onfocus="x`;
+      writeFileSync(file, worksheetHtml(worksheet([{ name }])));
+      const { trouble, text } = await visit(browser, pathToFileURL(file));
+      expect(trouble).toEqual([]);
+      expect(text).toContain(name);
+    });
+  },
+);
+
+describe.skipIf(chromiumPath === undefined)("the policy of a page", { timeout: 120_000 }, () => {
+  it.each(["folder", "single"])("forbids every request and every script that was not there (%s)", async (form) => {
+    const [own, ours, browserNow] = [mkdtempSync(join(tmpdir(), "haulbook-policy-")), await outside(), await launch()];
+    try {
+      [folder, out, browser] = [own, ours, browserNow];
+      const { place } = await build({ shown: [figureWith("plain")] });
+      for (const file of ["page", "index", "checks"]) {
+        const path = join(place, form, `${file}.html`);
+        // As if markup had got through everything before: only the policy stands between it and the reader.
+        const forced = join(place, form, `${file}-forced.html`);
+        writeFileSync(
+          forced,
+          readFileSync(path, "utf8").replace("<main>", () => `<main>${payload()}`),
+        );
+        const { trouble } = await visit(browser, pathToFileURL(forced)).catch((error) => ({
+          trouble: [String(error)],
+        }));
+        expect(trouble.filter((one) => /^(?:ran|dialog|window|went)/u.test(one))).toEqual([]);
+        // The browser tells of a request before the policy stops it: what counts is that nothing arrives.
+        expect(out.taken()).toEqual([]);
+        expect(trouble.join("\n")).toContain("Content Security Policy");
+        const page = await browser.newPage();
+        await page.goto(pathToFileURL(path).href);
+        await page.evaluate(async (address) => {
+          const put = (name: string, attributes: Record<string, string>) => {
+            const made = document.createElement(name);
+            for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
+            document.body.append(made);
+            return made;
+          };
+          const attempts: (() => unknown)[] = [
+            () => fetch(`${address}/fetch`),
+            () => fetch(`${address}/no-cors`, { mode: "no-cors" }),
+            () => {
+              const request = new XMLHttpRequest();
+              request.open("GET", `${address}/xhr`);
+              request.send();
+            },
+            () => navigator.sendBeacon(`${address}/beacon`, "x"),
+            () => new EventSource(`${address}/events`),
+            () => new WebSocket(`${address.replace("http", "ws")}/socket`),
+            () => new Worker(`${address}/worker`),
+            () => put("script", { src: `${address}/script` }),
+            () => put("img", { src: `${address}/img`, srcset: `${address}/srcset 2x` }),
+            () => put("iframe", { src: `${address}/frame` }),
+            () => put("object", { data: `${address}/object` }),
+            () => put("embed", { src: `${address}/embed` }),
+            () => put("video", { src: `${address}/video`, poster: `${address}/poster`, autoplay: "" }),
+            () => put("link", { rel: "stylesheet", href: `${address}/style` }),
+            () => put("link", { rel: "preload", as: "script", href: `${address}/preload` }),
+            () => put("link", { rel: "prefetch", href: `${address}/prefetch` }),
+            () => put("link", { rel: "manifest", href: `${address}/manifest` }),
+            () => put("base", { href: address }),
+            () => put("p", { style: `background: url(${address}/background)` }),
+            () => {
+              put("style", {}).textContent =
+                `@import "${address}/import"; @font-face { font-family: f; src: url(${address}/font) } p { font-family: f }`;
+            },
+            () => {
+              put("svg", {}).innerHTML = `<image href="${address}/image"/><use href="${address}/use#x"/>`;
+            },
+            () => {
+              const form = put("form", { action: `${address}/form`, method: "post" }) as HTMLFormElement;
+              form.submit();
+            },
+            () => {
+              put("script", {}).textContent = "window.attacked = 'inline'";
+            },
+            () => {
+              put("img", { src: "x:", onerror: "window.attacked = 'handler'" });
+            },
+            () => setTimeout("window.attacked = 'timer'", 0),
+            () => put("a", { href: "javascript:window.attacked = 'link'" }).click(),
+          ];
+          for (const attempt of attempts) {
+            try {
+              await attempt();
+            } catch {
+              // Refused, as it must be.
+            }
+          }
+          await new Promise((resolve) => setTimeout(resolve, 500));
+        }, out.address);
+        expect(out.taken(), file).toEqual([]);
+        expect(await page.evaluate(() => ("attacked" in window ? window.attacked : undefined)), file).toBeUndefined();
+        await page.close();
+      }
+    } finally {
+      await browserNow.close();
+      ours.close();
+      rmSync(own, { recursive: true, force: true });
+    }
+  });
+});
