@@ -21,7 +21,7 @@ const widths = { narrow: 328, wide: 800 } as const;
 export function figureBlock(figure: Figure, ids: PageIds, kind?: "picture"): Markup {
   const id = ids.take(`figure ${figure.name}`);
   const picture = (size: keyof typeof widths) => {
-    const svg = figureSvg(figure, { width: widths[size], id: ids.take(`${id} ${size}`) });
+    const svg = figureSvg(figure, { width: widths[size], id: ids.take("drawing") });
     return html`<div class="${size}">${new Markup(svg)}</div>\n`;
   };
   return html`<figure id="${id}"${kind && html` class="${kind}"`}>

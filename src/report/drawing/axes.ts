@@ -5,7 +5,7 @@ import { type Plot, within } from "./plot.js";
 import { textWidth } from "./textwidth.js";
 
 /** Length of a tick, and from its end to the number [px]. */
-export const tickLength = 4;
+export const tickLength = 5;
 export const tickGap = 7;
 
 interface AxesLook {
@@ -42,18 +42,33 @@ export function axes({ plot, ticks, top, size, lineHeight }: AxesLook): string {
   ].join("\n");
 }
 
-/** Marks whose labels do not touch; one that has no room keeps its tick. */
-function topAxis({ plot, top, size, lineHeight }: Pick<AxesLook, "plot" | "size" | "lineHeight"> & { top: TopScale }) {
-  const shown = top.marks.filter(({ at }) => within(at, plot.ranges.x)).sort((one, other) => one.at - other.at);
+/** A mark of a scale above a plot; one that has no room for its label keeps its tick. */
+interface PlacedMark {
+  readonly label: string;
+  /** Inside the plot [px]. */
+  readonly x: number;
+  readonly hasRoom: boolean;
+}
+
+/** The marks of a scale that are in view, from left to right. */
+export function placedMarks(top: TopScale, { x, ranges }: Pick<Plot, "x" | "ranges">, size: number): PlacedMark[] {
+  const shown = top.marks.filter(({ at }) => within(at, ranges.x)).sort((one, other) => one.at - other.at);
   let end = Number.NEGATIVE_INFINITY;
-  const labels = shown.map(({ at, label }) => {
-    const x = plot.left + plot.x(at);
+  return shown.map(({ at, label }) => {
     const half = textWidth(label, size) / 2;
-    if (x - half < end) return "";
-    end = x + half + size / 3;
-    return textBlock({ lines: [label], x, middle: plot.top - tickLength - lineHeight / 2, lineHeight });
+    const hasRoom = x(at) - half >= end;
+    if (hasRoom) end = x(at) + half + size / 3;
+    return { label, x: x(at), hasRoom };
   });
-  const ticks = shown.map(({ at }) => `M${tenths(plot.left + plot.x(at))} ${tenths(plot.top)}v${-tickLength}`);
+}
+
+function topAxis({ plot, top, size, lineHeight }: Pick<AxesLook, "plot" | "size" | "lineHeight"> & { top: TopScale }) {
+  const marks = placedMarks(top, plot, size);
+  const middle = plot.top - tickLength - lineHeight / 2;
+  const labels = marks
+    .filter(({ hasRoom }) => hasRoom)
+    .map(({ label, x }) => textBlock({ lines: [label], x: plot.left + x, middle, lineHeight }));
+  const ticks = marks.map(({ x }) => `M${tenths(plot.left + x)} ${tenths(plot.top)}v${-tickLength}`);
   return [
     element("path", {
       class: "axis upper",

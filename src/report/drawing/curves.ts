@@ -46,7 +46,8 @@ export function curves(plot: Plot, series: Series, style: DrawnStyle): string {
       const values = series[kind];
       if (values === undefined) return "";
       const name = kind === "line" ? series.name : `${series.name}, ${kind}`;
-      return element("path", { "data-curve": name, d: curvePath(plot, series.x, values), ...strokeOf(style, kind) });
+      const d = curvePath(plot, series.x, values);
+      return d === "" ? "" : element("path", { "data-curve": name, d, ...strokeOf(style, kind) });
     })
     .join("");
 }

@@ -44,7 +44,7 @@ export interface Drawing {
  */
 export function figureSvg(figure: Figure, { width, id }: Drawing): string {
   const styles = new Map(
-    [...seriesStyles(figure, roles)].map(([name, style], index) => [name, { ...style, mark: `${id}-mark-${index}` }]),
+    [...seriesStyles(figure, roles)].map(([name, style], index) => [name, { ...style, mark: `${id}-m${index}` }]),
   );
   const arrangement = arrange(figure, styles, width);
   const { cells, size, lineHeight, labels } = arrangement;
