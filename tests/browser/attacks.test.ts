@@ -64,6 +64,8 @@ async function build(
       singleFile,
       run: async () => notebook(page),
       files: realDisk("attack"),
+      minisearch: async () => "",
+      panel: async () => "",
       plotly: async () => plotly,
       log: () => {},
       now: () => 0,
