@@ -2,7 +2,7 @@
 import { readFile, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { homedir } from "node:os";
-import { dirname } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { installKernelspec } from "../notebook/kernelspec.js";
 import { packageDigest } from "../notebook/package-digest.js";
@@ -47,6 +47,7 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   sweep: sweepParts,
   remove: (folder) => rm(folder, { recursive: true, force: true }),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
+  panel: (model) => readFile(join(packageFolder, "dist", "page", "bundles", `${model}.js`), "utf8"),
   open: openOnDesktop,
   installKernel: async () =>
     dirname(await installKernelspec({ env: process.env, platform: process.platform, homeFolder: homedir() })),

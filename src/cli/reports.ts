@@ -98,6 +98,7 @@ async function build(
     memory: options.cache ? await memoryOf(outputFolder, own, surroundings) : undefined,
     files: disk,
     plotly: surroundings.plotly,
+    panel: surroundings.panel,
     log: (line) => out(`${line}\n`),
     now: surroundings.now,
     signal: surroundings.signal,

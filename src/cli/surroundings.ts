@@ -37,6 +37,8 @@ export interface Surroundings {
   readonly remove: (folder: string) => Promise<void>;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
+  /** Source of what computes a model in the browser. */
+  readonly panel: (model: string) => Promise<string>;
   /** Opens a file as the user's desktop does. */
   readonly open: (path: string) => Promise<void>;
   /** Makes the kernel known to Jupyter; answers with the folder it stands in. */

@@ -9,6 +9,7 @@ import {
   type Answer,
   type Checks,
   type Coefficients,
+  type DrawnReeving,
   dataModeVariable,
   type Figure,
   figureMediaType,
@@ -95,6 +96,18 @@ function built<Kind extends Shown["kind"], Fields extends object>(
  */
 export function figure(fields: Omit<Figure, "kind">): Figure {
   return built("figure", fields);
+}
+
+/**
+ * A line drawn as it is rove, from load to hand, hauling and easing, checked.
+ *
+ * @param fields  name, title, caption, line and load [N]; words for the two ends and a finding for readers without sight as wanted
+ * @returns the drawing as data: the line itself
+ * @throws ValueError for a name that is no slug or an empty text; ReevingError or ValueError for a line that the solver refuses
+ * Example: reeving({ name: "mainsheet", title: "A sheet", caption: "A bare rope.", line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, load: 490 }).kind → "reeving"
+ */
+export function reeving(fields: Omit<DrawnReeving, "kind">): DrawnReeving {
+  return built("reeving", fields);
 }
 
 /**

@@ -1,6 +1,17 @@
 import { cellTags } from "../notebook/cell-tags.js";
 import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
-import type { Answer, Coefficients, Figure, Question, Result, Table, Title, Verdicts } from "../notebook/output.js";
+import type {
+  Answer,
+  Coefficients,
+  DrawnReeving,
+  Figure,
+  LivePanel,
+  Question,
+  Result,
+  Table,
+  Title,
+  Verdicts,
+} from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import { bibliography } from "../sources/bibliography.js";
 import { ReportError } from "./errors.js";
@@ -11,6 +22,7 @@ import { knownWorkings, WorkedNumbers } from "./worked-numbers.js";
 /** What stands in the text where a cell showed it. Results in a row stand together. */
 export type InPlace =
   | Figure
+  | DrawnReeving
   | Table
   | Question
   | Verdicts
@@ -47,6 +59,7 @@ export interface Outline {
   readonly question: { readonly text: string; readonly markup: Markup };
   readonly answer: Answer;
   readonly picture?: Figure;
+  readonly panel?: LivePanel;
   /** What stands before the first section. */
   readonly opening: readonly InPlace[];
   readonly sections: readonly Section[];
@@ -84,6 +97,7 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
   let title: Title | undefined;
   let answer: Answer | undefined;
   let picture: Figure | undefined;
+  let panel: LivePanel | undefined;
 
   const blocks = () => sections[sections.length - 1]?.blocks ?? opening;
   const prose = (source: string, place: string) => {
@@ -117,6 +131,9 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
             "a second answer; a report gives one. Show the other as prose, a result or a question.",
           );
         answer = output;
+      } else if (output.kind === "panel") {
+        if (panel) throw new ReportError(place, "a second live panel; a page has one.");
+        panel = output;
       } else if (output.kind === "figure" && picture === undefined) picture = output;
       else if (output.kind === "result") {
         const last = blocks()[blocks().length - 1];
@@ -141,6 +158,7 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
     question,
     answer,
     ...(picture && { picture }),
+    ...(panel && { panel }),
     opening,
     sections,
     checks,

@@ -4,4 +4,5 @@ export const noEffects = {
   lock: async () => async () => {},
   sweep: async () => {},
   remove: async () => {},
+  panel: async () => "",
 };

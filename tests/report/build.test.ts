@@ -41,6 +41,7 @@ function request(disk: ReturnType<typeof memoryDisk>, changed: Partial<BuildRequ
     run: async ({ name }) => variant(name),
     files: disk,
     plotly: async () => "window.Plotly = {};",
+    panel: async () => "",
     log: () => {},
     now: () => 0,
     ...changed,
