@@ -513,13 +513,17 @@ export type { CheckResult, CheckRow, Topic } from "./published/row.js";
 
 // How is it shown in a notebook?
 
+export { livePanel, type PanelOptions } from "./live/panel.js";
 export {
   answer,
   checks,
   coefficients,
   figure,
   question,
+  reeving,
   result,
+  rule,
+  sheetTable,
   show,
   table,
   title,
@@ -527,5 +531,18 @@ export {
   workings,
 } from "./notebook/display.js";
 export { inputFile, secondInputFile } from "./notebook/input.js";
-export type { Figure, Limit, Panel, Series, Shown, Table, TopScale } from "./notebook/output.js";
+export type {
+  DrawnReeving,
+  Figure,
+  Limit,
+  LivePanel,
+  Panel,
+  Series,
+  Shown,
+  Table,
+  TopScale,
+} from "./notebook/output.js";
 export { lineSource, ownLine } from "./notebook/own-lines.js";
+export { drawingSvg } from "./notebook/reeving/drawing-svg.js";
+export { type Drawing, type DrawingInput, reevingDrawing } from "./notebook/reeving/reeving-drawing.js";
+export { stationTable } from "./notebook/reeving/station-table.js";

@@ -4,17 +4,21 @@ import type { ChecksOptions } from "./checks.js";
 import type { CleanOptions } from "./clean.js";
 import type { CompareOptions } from "./compare.js";
 import type { FitOptions } from "./fit.js";
+import type { HandoutOptions } from "./handout.js";
 import type { NewOptions } from "./new.js";
 import type { PlanOptions } from "./plan.js";
 import type { ReportsOptions } from "./reports.js";
+import type { WatchOptions } from "./watch.js";
 import type { WorksheetOptions } from "./worksheet.js";
 
 /** What a command line asks for. */
 export type Command =
   | { readonly verb: "reports"; readonly options: ReportsOptions }
+  | { readonly verb: "watch"; readonly options: WatchOptions }
   | { readonly verb: "clean"; readonly options: CleanOptions }
   | { readonly verb: "checks"; readonly options: ChecksOptions }
   | { readonly verb: "worksheet"; readonly options: WorksheetOptions }
+  | { readonly verb: "handout"; readonly options: HandoutOptions }
   | { readonly verb: "fit"; readonly options: FitOptions }
   | { readonly verb: "check"; readonly options: CheckOptions }
   | { readonly verb: "compare"; readonly options: CompareOptions }
@@ -32,6 +36,18 @@ const outputOption = {
 
 const jsonOption = { type: "boolean", default: false, describe: "Print the whole result as JSON" } as const;
 
+const readingsOption = {
+  type: "string",
+  describe: "Readings of your own boat (.csv, .yaml): its lines replace those of the catalogue",
+  requiresArg: true,
+} as const;
+
+const trustOption = {
+  type: "boolean",
+  default: false,
+  describe: "Say that you trust the notebooks here: they are programs and run with your rights",
+} as const;
+
 const htmlOption = {
   type: "string",
   describe: "File for a page with everything inside, to keep or to send; its folder must be there",
@@ -40,7 +56,20 @@ const htmlOption = {
 
 const boatPosition = (describe: string) => ({ type: "string", demandOption: true, describe }) as const;
 
-const verbs = ["reports", "clean", "checks", "worksheet", "fit", "check", "compare", "plan", "new", "kernel"] as const;
+const verbs = [
+  "reports",
+  "clean",
+  "checks",
+  "worksheet",
+  "handout",
+  "watch",
+  "fit",
+  "check",
+  "compare",
+  "plan",
+  "new",
+  "kernel",
+] as const;
 const nameAVerb = `Name a verb: ${verbs.slice(0, -1).join(", ")} or ${verbs.at(-1)}.`;
 
 /**
@@ -78,22 +107,52 @@ export async function readCommand(args: readonly string[], version: string): Pro
           })
           .option("open", { type: "boolean", default: false, describe: "Open the index afterwards" })
           .option("output", outputOption)
-          .option("readings", {
-            type: "string",
-            describe: "Readings of your own boat (.csv, .yaml): its lines replace those of the catalogue",
-            requiresArg: true,
-          })
+          .option("readings", readingsOption)
           .option("cache", {
             type: "boolean",
             default: true,
             describe: "Leave out what nothing has changed (--no-cache runs everything)",
           })
+          .option("trust", trustOption)
           .example("$0 reports", "Build all reports")
           .example("$0 reports --readings readings.csv", "Build them for the boat that you measured")
           .example("$0 reports around-a-ring --open", "Build one report and look at the index")
           .example("$0 reports --single-file --output handout", "Pages to send, in a folder of their own"),
-      ({ names, singleFile, open, output, readings, cache }) => {
-        command = { verb: "reports", options: { names: names.map(String), singleFile, open, output, readings, cache } };
+      ({ names, singleFile, open, output, readings, cache, trust }) => {
+        const options = { names: names.map(String), singleFile, open, output, readings, cache, trust };
+        command = { verb: "reports", options };
+      },
+    )
+    .command(
+      "watch [names..]",
+      "Show the reports in a browser and build again what changes",
+      (verb) =>
+        verb
+          .usage(
+            "$0 watch [names..]\n\nServes the pages to this machine alone; builds anew whatever a changed notebook or file touches.",
+          )
+          .positional("names", {
+            type: "string",
+            array: true,
+            default: [] as string[],
+            describe: "Reports to look after (all when left out)",
+          })
+          .option("port", {
+            type: "number",
+            describe: "Port to serve on (any that is free when left out)",
+            requiresArg: true,
+          })
+          .option("open", { type: "boolean", default: false, describe: "Open the pages once they are built" })
+          .option("output", outputOption)
+          .option("readings", readingsOption)
+          .option("trust", trustOption)
+          .check(({ port }) => {
+            if (port === undefined || (Number.isInteger(port) && port >= 0 && port <= 65_535)) return true;
+            throw new Error("--port is a whole number from 0 to 65535.");
+          })
+          .example("$0 watch our-boat --open", "Change the boat and see the page follow"),
+      ({ names, port, open, output, readings, trust }) => {
+        command = { verb: "watch", options: { names: names.map(String), port, open, output, readings, trust } };
       },
     )
     .command(
@@ -142,6 +201,43 @@ export async function readCommand(args: readonly string[], version: string): Pro
           .example("$0 worksheet --lines mainsheet halyard", "A sheet for two lines"),
       ({ lines, output, force }) => {
         command = { verb: "worksheet", options: { lines: lines.map(String), output, force } };
+      },
+    )
+    .command(
+      "handout [names..]",
+      "Write a side of A4 for each topic, to print for a clinic",
+      (verb) =>
+        verb
+          .usage(
+            "$0 handout [names..]\n\nWrites one side of A4 for each report that is built: its picture, rules, a table to fill in, cautions.",
+          )
+          .positional("names", {
+            type: "string",
+            array: true,
+            default: [] as string[],
+            describe: "Reports to take (all that are built when left out)",
+          })
+          .option("address", {
+            type: "string",
+            describe: "Where the reports stand on the web; a code on each side leads a phone there",
+            requiresArg: true,
+          })
+          .option("output", {
+            alias: "o",
+            type: "string",
+            default: "handout",
+            describe: "Folder for handout.html and handout.pdf",
+            requiresArg: true,
+          })
+          .option("reports", {
+            type: "string",
+            describe: "Folder of the built reports (reports/ in the current folder when left out)",
+            requiresArg: true,
+          })
+          .option("pdf", { type: "boolean", default: false, describe: "Print it to PDF with Chromium as well" })
+          .example("$0 handout around-a-ring --address https://club.example/clinic --pdf", "One side with its code"),
+      ({ names, address, output, reports, pdf }) => {
+        command = { verb: "handout", options: { names: names.map(String), address, output, reports, pdf } };
       },
     )
     .command(

@@ -18,12 +18,16 @@ export async function dispatch(args: readonly string[], surroundings: Surroundin
     switch (command.verb) {
       case "reports":
         return await (await import("./reports.js")).reports(command.options, surroundings);
+      case "watch":
+        return await (await import("./watch.js")).watch(command.options, surroundings);
       case "clean":
         return await (await import("./clean.js")).clean(command.options, surroundings);
       case "checks":
         return await (await import("./checks.js")).checks(command.options, surroundings);
       case "worksheet":
         return await (await import("./worksheet.js")).writeWorksheet(command.options, surroundings);
+      case "handout":
+        return await (await import("./handout.js")).handout(command.options, surroundings);
       case "fit":
         return await (await import("./fit.js")).fitReadings(command.options, surroundings);
       case "check":

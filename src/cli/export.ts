@@ -33,11 +33,12 @@ export async function exportInTheWay(
 /** Runs a notebook of the package with a person's files and writes its page, everything inside; an older page is replaced whole. */
 export async function exportReport({ notebook, inputs, file }: Export, surroundings: Surroundings): Promise<void> {
   if (file === undefined) return;
-  const { currentFolder, packageFolder, disk, run, plotly, err } = surroundings;
+  const { currentFolder, packageFolder, disk, run, plotly, panel, err } = surroundings;
   const paths = inputs.map((typed) => resolve(currentFolder, typed));
   const path = join(packageFolder, "notebooks", `${notebook}.ipynb`);
   const { page } = await renderReport({ name: notebook, path, inputs: paths }, () => run(path, paths), {
     inlinePlotly: await plotly(),
+    panel,
   });
   await disk.replace(resolve(currentFolder, file), page);
   err(`Page written to ${shownPath(resolve(currentFolder, file), currentFolder)}.\n`);

@@ -1,8 +1,10 @@
 #!/usr/bin/env node
-import { readFile, rm } from "node:fs/promises";
+import { randomUUID } from "node:crypto";
+import { readFile, realpath, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { homedir } from "node:os";
-import { dirname } from "node:path";
+import { dirname, join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
 import { installKernelspec } from "../notebook/kernelspec.js";
 import { packageDigest } from "../notebook/package-digest.js";
@@ -11,10 +13,17 @@ import { linkFolder, realDisk, sweepParts } from "./disk.js";
 import { dispatch } from "./dispatch.js";
 import { takeLock } from "./lock.js";
 import { exitCodes } from "./surroundings.js";
+import { trustedFolders, trustFile } from "./trust.js";
+import { fileBelow } from "./watch/file-below.js";
+import { watchFolders } from "./watch/folders.js";
 
 const packageFolder = fileURLToPath(new URL("../..", import.meta.url));
 const cellSeconds = 120;
 const notebookSeconds = 600;
+/** Time in which one saving of a file is over [ms]. */
+const settled = 150;
+const disk = realDisk(String(process.pid));
+const user = { env: process.env, platform: process.platform, homeFolder: homedir() };
 
 const stop = new AbortController();
 for (const signal of ["SIGINT", "SIGTERM"] as const) {
@@ -33,7 +42,7 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
 process.exitCode = await dispatch(process.argv.slice(2), {
   currentFolder: process.cwd(),
   packageFolder,
-  disk: realDisk(String(process.pid)),
+  disk,
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   now: () => performance.now(),
@@ -47,9 +56,28 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   sweep: sweepParts,
   remove: (folder) => rm(folder, { recursive: true, force: true }),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
+  panel: (model) => readFile(join(packageFolder, "dist", "page", "bundles", `${model}.js`), "utf8"),
+  print: async (page, pdf) => {
+    const { printPage } = await import("./print.js");
+    const allRights = process.getuid?.() === 0;
+    const machine = { env: process.env, platform: process.platform, mark: String(process.pid), allRights };
+    return printPage(machine, { page, pdf, signal: stop.signal });
+  },
   open: openOnDesktop,
-  installKernel: async () =>
-    dirname(await installKernelspec({ env: process.env, platform: process.platform, homeFolder: homedir() })),
+  installKernel: async () => dirname(await installKernelspec(user)),
   link: linkFolder,
+  trust: trustedFolders({
+    file: trustFile(user),
+    always: [join(packageFolder, "notebooks")],
+    disk,
+    realPath: (folder) => realpath(folder),
+  }),
+  live: {
+    serve: async (request) => (await import("./watch/server.js")).serveSite(request),
+    folders: watchFolders,
+    settle: () => pause(settled),
+    session: randomUUID(),
+    find: fileBelow,
+  },
   signal: stop.signal,
 });

@@ -35,7 +35,7 @@ function forOurBoat(text: string): string {
 
 /** `haulbook new`: a folder for a clinic that builds as it is. Nothing that is there is overwritten. */
 export async function newFolder(options: NewOptions, surroundings: Surroundings): Promise<ExitCode> {
-  const { currentFolder, packageFolder, disk, link, out, err } = surroundings;
+  const { currentFolder, packageFolder, disk, link, trust, out, err } = surroundings;
   const folder = resolve(currentFolder, options.folder);
   const shown = shownPath(folder, currentFolder);
   const inTheWay = (await disk.list(folder)) ?? [];
@@ -54,6 +54,12 @@ export async function newFolder(options: NewOptions, surroundings: Surroundings)
     await disk.replace(join(folder, to), from === planNotebook ? forOurBoat(text) : text);
   }
   await link(packageFolder, join(folder, "node_modules", "haulbook"));
+  // Its notebooks are copies of the package's own.
+  try {
+    await trust.add(join(folder, "notebooks"));
+  } catch (error) {
+    err(`It could not be noted that they may run (${String(error)}): haulbook reports will ask for --trust.\n`);
+  }
   out(
     `${shown} is ready: ${files.map(([, to]) => to).join(", ")}.\n` +
       `Next: cd ${shown}, then haulbook reports. Change notebooks/boats/our-boat.yaml to your boat; how-to.txt says how.\n`,

@@ -1,12 +1,13 @@
 import { join } from "node:path";
 import { pageLines, readLines } from "../calibration/page-lines.js";
 import { readingsVariable } from "../notebook/own-lines.js";
-import { suggestion } from "../quantity/suggestion.js";
-import { type BuildMemory, buildReports, type NotebookFile } from "../report/build.js";
+import { type BuildMemory, type BuildOutcome, buildReports, type NotebookFile } from "../report/build.js";
 import { memoryFolder } from "../report/stamp.js";
-import { findNotebooks, reportName, reportsFolder, shownPath } from "./folders.js";
+import { chosenReports } from "./chosen.js";
+import { findNotebooks, reportsFolder, shownPath } from "./folders.js";
 import { givenReadings } from "./readings.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
+import { mayRun } from "./trust.js";
 
 /** What `haulbook reports` was asked. */
 export interface ReportsOptions {
@@ -18,6 +19,8 @@ export interface ReportsOptions {
   readonly readings?: string | undefined;
   /** Whether runs and pages that nothing has changed are left as they are. */
   readonly cache: boolean;
+  /** Whether the person says that these notebooks may run. */
+  readonly trust: boolean;
 }
 
 /** Runs that are remembered beside the pages they belong to. */
@@ -39,6 +42,32 @@ async function memoryOf(
 
 /** `haulbook reports`: runs the notebooks and writes their pages. */
 export async function reports(options: ReportsOptions, surroundings: Surroundings): Promise<ExitCode> {
+  const pages = await askedPages(options, "reports", surroundings);
+  if (typeof pages === "number") return pages;
+  return inOwnFolder(pages.outputFolder, () => build(pages, surroundings), surroundings);
+}
+
+/** Does something to the folder of the pages while no other build does. */
+export async function inOwnFolder<Done>(
+  outputFolder: string,
+  act: () => Promise<Done>,
+  { lock, sweep }: Pick<Surroundings, "lock" | "sweep">,
+): Promise<Done> {
+  const free = await lock(outputFolder);
+  try {
+    await sweep(outputFolder);
+    return await act();
+  } finally {
+    await free();
+  }
+}
+
+/** The pages that are asked for; an exit code where they cannot be built, or their notebooks may not run. */
+export async function askedPages(
+  options: ReportsOptions,
+  verb: "reports" | "watch",
+  surroundings: Surroundings,
+): Promise<Pages | ExitCode> {
   const { currentFolder, err } = surroundings;
   const { folder, notebooks } = await findNotebooks(surroundings);
   if (notebooks.length === 0) {
@@ -47,61 +76,65 @@ export async function reports(options: ReportsOptions, surroundings: Surrounding
     );
     return exitCodes.failed;
   }
-  const known = notebooks.map(({ name }) => name);
-  const families = notebooks.filter(({ inputs }) => inputs !== undefined).map(({ path }) => reportName(path));
-  const typed = options.names.map(reportName);
-  const names = typed.flatMap((name) =>
-    known.includes(name) ? [name] : notebooks.filter(({ path }) => reportName(path) === name).map((one) => one.name),
-  );
-  const unknown = typed.filter((name) => !known.includes(name) && !families.includes(name));
-  if (unknown.length > 0) {
-    for (const name of unknown) {
-      const near = suggestion(name, [...known, ...families]);
-      err(`No report is called "${name}".${near === undefined ? "" : ` Did you mean "${near}"?`}\n`);
-    }
-    err(`There are: ${known.join(", ")}.\n`);
+  const chosen = chosenReports(options.names, notebooks);
+  if ("refusal" in chosen) {
+    err(chosen.refusal);
     return exitCodes.wrongUse;
   }
+  const { names } = chosen;
+  if (!(await mayRun({ verb, notebooks: folder, trust: options.trust }, surroundings))) return exitCodes.wrongUse;
   const own = await ownFile(options.readings, surroundings);
   if (typeof own === "number") return own;
-  const outputFolder = reportsFolder(options.output, currentFolder);
-  const free = await surroundings.lock(outputFolder);
-  try {
-    await surroundings.sweep(outputFolder);
-    return await build({ options, own, names, notebooks, outputFolder }, surroundings);
-  } finally {
-    await free();
-  }
+  return {
+    options,
+    own,
+    names: options.names.length > 0 ? names : undefined,
+    notebooks,
+    folder,
+    outputFolder: reportsFolder(options.output, currentFolder),
+  };
 }
 
-interface Build {
+/** Pages to build, and what they are built from. */
+export interface Pages {
   readonly options: ReportsOptions;
   /** Path of the readings of one's own boat; empty for none. */
   readonly own: string;
-  readonly names: readonly string[];
+  /** Names of those to build; all when left out. */
+  readonly names: readonly string[] | undefined;
   readonly notebooks: readonly NotebookFile[];
+  /** Folder of the notebooks. */
+  readonly folder: string;
   readonly outputFolder: string;
 }
 
-/** Builds into a folder that is ours alone. */
-async function build(
-  { options, own, names, notebooks, outputFolder }: Build,
+/** Builds pages into a folder that is ours alone. */
+export async function buildPages(
+  { options, own, names, notebooks, outputFolder }: Pages,
   surroundings: Surroundings,
-): Promise<ExitCode> {
-  const { currentFolder, disk, err, out } = surroundings;
-  const { built, failures, index } = await buildReports({
+): Promise<BuildOutcome> {
+  const { disk, out } = surroundings;
+  return buildReports({
     notebooks,
-    names: names.length > 0 ? names : undefined,
+    names,
     outputFolder,
     singleFile: options.singleFile,
     run: ({ path, inputs }, onFilesRead) => surroundings.run(path, inputs, onFilesRead, { [readingsVariable]: own }),
     memory: options.cache ? await memoryOf(outputFolder, own, surroundings) : undefined,
     files: disk,
     plotly: surroundings.plotly,
+    panel: surroundings.panel,
     log: (line) => out(`${line}\n`),
     now: surroundings.now,
     signal: surroundings.signal,
   });
+}
+
+/** Builds pages and says what came of it. */
+async function build(pages: Pages, surroundings: Surroundings): Promise<ExitCode> {
+  const { options, notebooks } = pages;
+  const { currentFolder, err, out } = surroundings;
+  const { built, failures, index } = await buildPages(pages, surroundings);
   if (failures.length > 0) {
     for (const { message } of failures) err(`\n${message}\n`);
     const kept = failures.some(({ name }) => notebooks.some((one) => one.name === name))

@@ -1,6 +1,8 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
 import type { PackageDigest } from "../notebook/package-digest.js";
 import type { Files } from "../report/files.js";
+import type { Trust } from "./trust.js";
+import type { LiveEffects } from "./watch/live.js";
 
 /** A disk on which folders can be listed as well. */
 export interface Disk extends Files {
@@ -37,12 +39,19 @@ export interface Surroundings {
   readonly remove: (folder: string) => Promise<void>;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
+  /** Source of what computes a model in the browser. */
+  readonly panel: (model: string) => Promise<string>;
+  /** Prints a page to PDF, which is replaced whole; answers with the number of printed pages. */
+  readonly print: (page: string, pdf: string) => Promise<number>;
   /** Opens a file as the user's desktop does. */
   readonly open: (path: string) => Promise<void>;
   /** Makes the kernel known to Jupyter; answers with the folder it stands in. */
   readonly installKernel: () => Promise<string>;
   /** Makes a folder known under a second path, with the folders above that path. */
   readonly link: (folder: string, path: string) => Promise<void>;
+  /** Folders whose notebooks may run. */
+  readonly trust: Trust;
+  readonly live: LiveEffects;
   readonly signal: AbortSignal;
 }
 

@@ -4,10 +4,10 @@ import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
 import { outcomeOf, type Verdict } from "../quantity/verdict.js";
 import { type Band, bandOf } from "../sources/band.js";
-import { crewDays } from "./crew-days.js";
+import { type Crews, crewDays, type DayColumns } from "./crew-days.js";
 import type { Interval } from "./day-schedule.js";
 import { type HoldValues, heldPerNewton, holdCauses } from "./grip-demand.js";
-import { dayAtHand, type SheetOption } from "./sheet-option.js";
+import { type DayTable, dayByFactor, dayTable, type SheetOption } from "./sheet-option.js";
 
 /** A crew and a day. */
 export interface AllDay {
@@ -19,12 +19,13 @@ export interface AllDay {
 }
 
 const largestFactor = 1024;
-const halvings = 22;
+/** How near the factor is found, over the factor. */
+const nearness = 2 ** -22;
 
 /** Largest factor on all loads at which the hand never gives out; largestFactor when none that was tried is too much. */
 function factorFor(
-  { intervals, group = "hand" }: AllDay,
-  option: SheetOption,
+  table: DayTable,
+  { option, group }: { readonly option: SheetOption; readonly group: MuscleGroup },
   values: Readonly<Record<string, number>>,
 ): number {
   const set = fatigueSets[group];
@@ -34,14 +35,19 @@ function factorFor(
     recoveryRate: Float64Array.of(set.recoveryRate.value * values.recovery!),
     restFactor: Float64Array.of(values.rest!),
   };
+  const dayAt = dayByFactor(table, option, values);
   const holds = (factor: number) =>
-    crewDays({ day: dayAtHand({ intervals, option, values, factor }), crews, group }).givesOut[0] ===
-    Number.POSITIVE_INFINITY;
-  let high = 1;
-  while (high < largestFactor && holds(high)) high *= 2;
-  if (high >= largestFactor) return largestFactor;
-  let low = 0;
-  for (let i = 0; i < halvings; i++) {
+    crewDays({ day: dayAt(factor), crews, group }).givesOut[0] === Number.POSITIVE_INFINITY;
+  const guess = Math.min(largestFactor, proportionalFactor(dayAt, crews));
+  if (guess >= largestFactor && holds(largestFactor)) return largestFactor;
+  let width = nearness;
+  while (width < 1 && !holds(guess * (1 - width))) width *= 8;
+  let low = guess * Math.max(0, 1 - width);
+  width = nearness;
+  while (holds(guess * (1 + width)) && guess * (1 + width) < largestFactor) width *= 8;
+  let high = guess * (1 + width);
+  if (high >= largestFactor && holds(largestFactor)) return largestFactor;
+  while (high - low > 2 * nearness * high) {
     const middle = 0.5 * (low + high);
     if (holds(middle)) low = middle;
     else high = middle;
@@ -49,10 +55,38 @@ function factorFor(
   return low;
 }
 
+/** Rounds in which the guess takes up what of the line's loss does not grow with load. */
+const guessRounds = 3;
+
+/** A first guess: in the model without its seam, all that a hand that has not given out feels grows with the load. */
+function proportionalFactor(dayAt: (factor: number) => DayColumns, crews: Crews): number {
+  const holding = crews.holdingTension[0]!;
+  const F = crews.fatigueRate[0]!;
+  const R = crews.recoveryRate[0]!;
+  const restRate = crews.restFactor[0]! * R;
+  let factor = 1;
+  for (let round = 0; round < guessRounds; round++) {
+    const { lengths, handForces } = dayAt(factor);
+    let tired = 0;
+    let most = 0;
+    for (let i = 0; i < lengths.length; i++) {
+      const f = handForces[i]! / holding;
+      const level = (F * f) / R;
+      const before = tired;
+      tired =
+        f === 0 ? tired * Math.exp(-restRate * lengths[i]!) : level + (tired - level) * Math.exp(-R * lengths[i]!);
+      most = Math.max(most, f === 0 ? 0 : f + Math.max(before, tired));
+    }
+    if (most === 0) return largestFactor;
+    factor = Math.min(largestFactor, factor / most);
+  }
+  return factor;
+}
+
 /**
  * How much heavier a day could be before the hand gives out.
  *
- *     largest s at which the demand of s times every load stays within the capacity all day, by halving
+ *     largest s at which the demand of s times every load stays within the capacity all day, found by halving round a first guess
  *
  * @param intervals  stretches of the day [s], with their loads [N]
  * @param maximumGrip  F_max of one rested hand on a handle [N], with its range
@@ -83,7 +117,8 @@ export function allDayFactor({
     const { value } = inputs[name] ?? refuseName(name, Object.keys(inputs));
     inputs[name] = { value, low: value, high: value };
   }
-  return bandOf(inputs, (values) => factorFor(day, option, values));
+  const table = dayTable(day.intervals);
+  return bandOf(inputs, (values) => factorFor(table, { option, group: day.group ?? "hand" }, values));
 }
 
 function refuseName(name: string, names: readonly string[]): never {

@@ -47,17 +47,41 @@ export function dayAtHand({
   readonly values?: Readonly<Record<string, number>>;
   readonly factor?: number;
 }): DayColumns {
+  return dayByFactor(dayTable(intervals), option, values)(factor);
+}
+
+/** A day as columns: lengths of its stretches, its loads, and which load belongs to each stretch. */
+export interface DayTable {
+  readonly lengths: Float64Array;
+  readonly loads: readonly number[];
+  readonly places: Uint32Array;
+}
+
+/** Sorts the stretches of a day by their loads. */
+export function dayTable(intervals: readonly Interval[]): DayTable {
+  const lengths = new Float64Array(intervals.length);
+  const places = new Uint32Array(intervals.length);
+  const placeOf = new Map<number, number>();
+  intervals.forEach(({ length, load }, index) => {
+    const place = placeOf.get(load) ?? placeOf.size;
+    placeOf.set(load, place);
+    lengths[index] = length;
+    places[index] = place;
+  });
+  return { lengths, loads: [...placeOf.keys()], places };
+}
+
+/** A day under one factor after the other: the line is prepared once, and each load is asked for once a factor. */
+export function dayByFactor(
+  { lengths, loads, places }: DayTable,
+  option: SheetOption,
+  values: Readonly<Record<string, number>>,
+): (factor: number) => DayColumns {
   const line = prepareLine(option.lineWith(values));
-  const known = new Map<number, number>();
-  const held = (load: number) => {
-    const before = known.get(load);
-    if (before !== undefined) return before;
-    const force = line.handForces(factor * load).easing;
-    known.set(load, force);
-    return force;
-  };
-  return {
-    lengths: Float64Array.from(intervals, ({ length }) => length),
-    handForces: Float64Array.from(intervals, ({ load }) => held(load)),
+  return (factor) => {
+    const held = loads.map((load) => line.handForces(factor * load).easing);
+    const handForces = new Float64Array(places.length);
+    for (let index = 0; index < places.length; index++) handForces[index] = held[places[index]!]!;
+    return { lengths, handForces };
   };
 }

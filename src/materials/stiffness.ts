@@ -1,3 +1,4 @@
+import { poundForce } from "../quantity/constants.js";
 import { type Coefficient, coefficient } from "../sources/coefficient.js";
 
 /**
@@ -18,7 +19,6 @@ export interface StiffnessLaw {
 }
 
 const inch = 0.0254;
-const poundForce = 4.4482216152605;
 
 /** Morin's law as printed in inches and pounds-force: F = (n/r)(a + b·n + c·T), n = perSquareInch · d². */
 function morinInPounds(name: string, perSquareInch: number, a: number, b: number, c: number): StiffnessLaw {

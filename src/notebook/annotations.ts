@@ -1,9 +1,11 @@
+import { curveNames } from "./curvenames.js";
 import { spreadLabels, wrapLabel } from "./labels.js";
-import type { Limit, Panel, Series } from "./output.js";
+import type { Limit, Panel } from "./output.js";
 import type { Palette } from "./palette.js";
 import { type Box, crowding, quietPlace } from "./place.js";
 import type { Range } from "./scale.js";
-import { escapeLabel, type PlotlyPart, type SeriesStyle } from "./traces.js";
+import type { SeriesStyle } from "./styles.js";
+import { escapeLabel, type PlotlyPart } from "./traces.js";
 
 /** Size of all texts in a chart [px]. */
 export const textSize = 12;
@@ -47,7 +49,7 @@ export function endLabels({
   const across = (ranges.x.high - ranges.x.low) / width;
   const wanted = panel.series.flatMap((series): EndLabel[] => {
     const colour = styles.get(series.name)?.colour ?? palette.ink;
-    return labelTexts(series, keyedIn(panel, series)).flatMap(({ text, values }) => {
+    return curveNames(panel, series).flatMap(({ text, values }) => {
       const end = lastPoint(series.x, values, ranges.x);
       if (end === undefined) return [];
       const length = characterWidth * text.length * across;
@@ -80,10 +82,8 @@ export function endLabels({
     x,
     y: below ? y : (heights[index] ?? y),
     text: (wrapped[index] ?? []).map(escapeLabel).join("<br>"),
-    showarrow: false,
     ...(below ? { xanchor: "center", yanchor: "top", yshift: -6 } : { xanchor: "left", yanchor: "middle", xshift: 8 }),
-    align: "left",
-    font: { color: colour, size: textSize },
+    font: { color: colour },
   }));
 }
 
@@ -91,35 +91,10 @@ export function endLabels({
 export function endLabelRoom(panels: readonly Panel[], lineLength: number): number {
   const lengths = panels.flatMap((panel) =>
     panel.series.flatMap((series) =>
-      labelTexts(series, keyedIn(panel, series)).flatMap(({ text }) =>
-        wrapLabel(text, lineLength).map(({ length }) => length),
-      ),
+      curveNames(panel, series).flatMap(({ text }) => wrapLabel(text, lineLength).map(({ length }) => length)),
     ),
   );
   return Math.round(16 + characterWidth * Math.max(0, ...lengths));
-}
-
-/** Whether a series is the pair whose labels say which curve is hauling and which is easing; alone it needs no name. */
-type Keyed = "no" | "named" | "alone";
-
-function keyedIn({ series }: Panel, one: Series): Keyed {
-  const directed = series.filter(({ hauling, easing }) => hauling !== undefined || easing !== undefined);
-  const pairs = directed.filter(({ hauling, easing }) => hauling !== undefined && easing !== undefined);
-  const key = pairs.find(({ highlight }) => highlight === true) ?? pairs[0];
-  if (one !== key) return "no";
-  return directed.length === 1 ? "alone" : "named";
-}
-
-function labelTexts(series: Series, keyed: Keyed): { text: string; values: readonly (number | null)[] }[] {
-  const { name, hauling, easing, line, points } = series;
-  if (keyed !== "no" && hauling !== undefined && easing !== undefined) {
-    return [
-      { text: keyed === "alone" ? "hauling" : `${name}, hauling`, values: hauling },
-      { text: "easing", values: easing },
-    ];
-  }
-  const values = hauling ?? easing ?? line ?? points;
-  return values === undefined ? [] : [{ text: name, values }];
 }
 
 function lastPoint(
@@ -181,11 +156,10 @@ export function limitRules({ panel, palette, axes, ranges, width, height }: Pane
         x: { left: 0, center: 0.5, right: 1 }[place.side],
         y,
         text: escapeLabel(text),
-        showarrow: false,
         xanchor: place.side,
         yanchor: place.above ? "bottom" : "top",
         xshift: { left: 4, center: 0, right: -4 }[place.side],
-        font: { color: palette.brick, size: textSize },
+        font: { color: palette.brick },
         ...(place.crowded ? { bgcolor: palette.paper } : {}),
       };
     }),

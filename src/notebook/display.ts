@@ -9,11 +9,14 @@ import {
   type Answer,
   type Checks,
   type Coefficients,
+  type DrawnReeving,
   dataModeVariable,
   type Figure,
   figureMediaType,
   type Question,
   type Result,
+  type Rule,
+  type SheetTable,
   type Shown,
   shownMediaType,
   type Table,
@@ -41,7 +44,7 @@ const showLive = liveHtml(() =>
 /**
  * Shows a thing as output of the running cell: as data for the report build, as HTML in a live notebook.
  *
- * @param shown  figure, table, result, title, answer, question, checks, verdicts, coefficients or workings
+ * @param shown  figure, table, result, title, answer, question, rule, sheet table, checks, verdicts, coefficients or workings
  * @throws ValueError when the thing is incomplete, or when no notebook kernel runs this and no sink is given
  * Example: show(answer("About 80 N."))
  */
@@ -95,6 +98,18 @@ function built<Kind extends Shown["kind"], Fields extends object>(
  */
 export function figure(fields: Omit<Figure, "kind">): Figure {
   return built("figure", fields);
+}
+
+/**
+ * A line drawn as it is rove, from load to hand, hauling and easing, checked.
+ *
+ * @param fields  name, title, caption, line and load [N]; words for the two ends and a finding for readers without sight as wanted
+ * @returns the drawing as data: the line itself
+ * @throws ValueError for a name that is no slug or an empty text; ReevingError or ValueError for a line that the solver refuses
+ * Example: reeving({ name: "mainsheet", title: "A sheet", caption: "A bare rope.", line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, load: 490 }).kind → "reeving"
+ */
+export function reeving(fields: Omit<DrawnReeving, "kind">): DrawnReeving {
+  return built("reeving", fields);
 }
 
 /**
@@ -155,6 +170,30 @@ export function answer(text: string): Answer {
  */
 export function question(fields: Omit<Question, "kind">): Question {
   return built("question", fields);
+}
+
+/**
+ * A thing to keep of a report, checked; its handout carries it.
+ *
+ * @param fields  text and range as printed: plain text, 180 and 120 characters at most
+ * @returns the rule
+ * @throws ValueError for an empty or longer text
+ * Example: rule({ text: "Half as much wind again: 2.25 times the pull.", range: "2.2 to 2.3 times" }).kind → "rule"
+ */
+export function rule(fields: Omit<Rule, "kind">): Rule {
+  return built("rule", fields);
+}
+
+/**
+ * A table to fill in by hand, checked; it stands on the handout only, where its rows share the room that is left.
+ *
+ * @param fields  caption of 180 characters at most, 2 to 8 columns, 1 to 8 rows of what stands in them already; a column or cell has 24 at most
+ * @returns the table
+ * @throws ValueError for an empty caption or column, or more columns, rows or texts than there is room for
+ * Example: sheetTable({ caption: "Read twice.", columns: ["Cover", "Ease [N]"], rows: [["smooth"], ["coarse"]] }).kind → "sheetTable"
+ */
+export function sheetTable(fields: Omit<SheetTable, "kind">): SheetTable {
+  return built("sheetTable", fields);
 }
 
 /**

@@ -3,8 +3,11 @@ import { figures } from "../quantity/print.js";
 import { escapeHtml } from "./escape.js";
 import { plainMarked } from "./marker.js";
 import { coefficientTable, outcomeWords } from "./notes.js";
-import type { Figure, Shown, Table } from "./output.js";
+import type { DrawnReeving, Figure, Shown, Table } from "./output.js";
 import { lightPalette, plotlyFigure } from "./plotly.js";
+import { drawingSvg } from "./reeving/drawing-svg.js";
+import { reevingDrawing } from "./reeving/reeving-drawing.js";
+import { stationTable } from "./reeving/station-table.js";
 import { workingHtml } from "./working-html.js";
 
 /** Makes the HTML with which a live notebook shows a thing. */
@@ -19,13 +22,24 @@ export type LiveHtml = (shown: Shown) => string;
  */
 export function liveHtml(librarySource: () => string): LiveHtml {
   let figuresShown = 0;
+  const numbered = (figure: Figure) => {
+    figuresShown += 1;
+    const library = figuresShown === 1 ? librarySource() : undefined;
+    return figureHtml(figure, `haulbook-figure-${figuresShown}`, library);
+  };
   return (shown) => {
     switch (shown.kind) {
-      case "figure": {
-        figuresShown += 1;
-        const library = figuresShown === 1 ? librarySource() : undefined;
-        return figureHtml(shown, `haulbook-figure-${figuresShown}`, library);
-      }
+      case "figure":
+        return numbered(shown);
+      case "panel":
+        return `<p><strong>${escapeHtml(shown.sentence)}</strong></p>${tableHtml({
+          kind: "table",
+          caption: "The page's own case; its controls work on the report page",
+          columns: ["What", "Value", "Likely"],
+          rows: shown.results.map(({ label, text, range = "" }) => [label, text, range]),
+        })}${numbered(shown.figure)}`;
+      case "reeving":
+        return reevingHtml(shown);
       case "table":
         return tableHtml(shown);
       case "result": {
@@ -57,6 +71,15 @@ export function liveHtml(librarySource: () => string): LiveHtml {
             reason,
             change ?? "",
           ]),
+        });
+      case "rule":
+        return `<p>${escapeHtml(shown.text)} <span>(${escapeHtml(shown.range)})</span></p>`;
+      case "sheetTable":
+        return tableHtml({
+          kind: "table",
+          caption: shown.caption,
+          columns: shown.columns,
+          rows: shown.rows.map((row) => shown.columns.map((_, column) => row[column] ?? "")),
         });
       case "workings":
         return shown.entries.map(({ name, working }) => workingHtml(name, working)).join("\n");
@@ -92,6 +115,19 @@ function checkRow(check: CheckResult): (string | number)[] {
 /** Text of a script inside HTML: nothing in it can end the script element or open a comment in it. */
 function scriptText(source: string): string {
   return source.replaceAll(/<(\/script|script|!--)/gi, "\\x3C$1");
+}
+
+function reevingHtml(shown: DrawnReeving): string {
+  const drawing = reevingDrawing(shown);
+  const [widest] = drawing.arrangements;
+  const svg = drawingSvg(drawing, { width: widest?.width ?? 0, title: shown.title, altText: shown.altText });
+  const numbers = tableHtml({ kind: "table", caption: "From the load to the hand", ...stationTable(shown) });
+  return [
+    `<figure style="margin:0"><p><strong>${escapeHtml(shown.title)}</strong></p>`,
+    `<div style="background:${lightPalette.paper}">${svg}</div>`,
+    `<figcaption>${escapeHtml(shown.caption)}</figcaption></figure>`,
+    `<details><summary>Numbers</summary>${numbers}</details>`,
+  ].join("\n");
 }
 
 function figureHtml(figure: Figure, id: string, library: string | undefined): string {

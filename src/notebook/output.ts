@@ -2,6 +2,10 @@ import type { CheckResult } from "../published/row.js";
 import type { Verdict } from "../quantity/verdict.js";
 import type { Coefficient } from "../sources/coefficient.js";
 import type { Working } from "../working/working.js";
+import type { AnySettings, Controls } from "./control.js";
+import type { Measure } from "./measure.js";
+import type { DrawnLine } from "./reeving/strips.js";
+import type { EndWords } from "./reeving/words.js";
 
 /** Ends of the 90 % band of a curve, one for each place along the lower axis; `null` leaves a gap. */
 export interface SeriesBand {
@@ -111,6 +115,24 @@ export interface Question {
   readonly answer: string;
 }
 
+/** One thing to keep of a report; computed. Plain text; a report shows three at most, and its handout carries them. */
+export interface Rule {
+  readonly kind: "rule";
+  readonly text: string;
+  /** Range as printed, or what is assumed. */
+  readonly range: string;
+}
+
+/** A table to fill in by hand, on the handout of a report. */
+export interface SheetTable {
+  readonly kind: "sheetTable";
+  /** What to do, in one sentence. */
+  readonly caption: string;
+  readonly columns: readonly string[];
+  /** Texts that stand in a row already, from the left; an empty list is a blank row. */
+  readonly rows: readonly (readonly string[])[];
+}
+
 /** Comparisons with expected values. */
 export interface Checks {
   readonly kind: "checks";
@@ -132,14 +154,77 @@ export interface Coefficients {
   readonly entries: readonly { readonly name: string; readonly record: Coefficient }[];
 }
 
+/** A line drawn as it is rove, with the tension along the rope. */
+export interface DrawnReeving {
+  readonly kind: "reeving";
+  /** Lower case with hyphens; unique in the notebook. */
+  readonly name: string;
+  /** States the finding. */
+  readonly title: string;
+  readonly caption: string;
+  /** The finding, for a reader without sight; load and tensions follow by themselves. */
+  readonly altText?: string | undefined;
+  /** Rope and stations from the load to the hand, or several ropes joined in this order. */
+  readonly line: DrawnLine;
+  /** Load at the sail end [N]. */
+  readonly load: number;
+  /** Words for the two ends; load and hand when absent. */
+  readonly words?: EndWords | undefined;
+}
+
 /** How numbers of the page were worked out, each under the name by which a text marks it: `[[name: 86 N]]`. */
 export interface Workings {
   readonly kind: "workings";
   readonly entries: readonly { readonly name: string; readonly working: Working }[];
 }
 
+/** A number of a live panel, as it is and as a reader sees it. */
+export interface LiveResult {
+  readonly label: string;
+  readonly measure: Measure;
+  readonly value: number;
+  /** Ends of its range, in the unit of the value; both or none. */
+  readonly low?: number;
+  readonly high?: number;
+  /** Value as printed, with unit. */
+  readonly text: string;
+  /** Range as printed. */
+  readonly range?: string;
+}
+
+/** What a live panel shows for one setting. */
+export interface LiveView {
+  readonly results: readonly LiveResult[];
+  readonly figure: Figure;
+  /** What the numbers say, in one sentence. Plain text. */
+  readonly sentence: string;
+}
+
+/** Controls that the page computes with, and what they show before anybody touches them. */
+export interface LivePanel extends LiveView {
+  readonly kind: "panel";
+  /** Name of the model that computes. */
+  readonly model: string;
+  readonly controls: Controls;
+  readonly settings: AnySettings;
+}
+
 /** Whatever a cell can show on a report page. */
-export type Shown = Figure | Table | Result | Title | Answer | Question | Checks | Verdicts | Coefficients | Workings;
+export type Shown =
+  | Figure
+  | DrawnReeving
+  | Table
+  | Result
+  | Title
+  | Answer
+  | Question
+  | Checks
+  | Verdicts
+  | Coefficients
+  | Workings
+  | LivePanel
+  | Rule
+  | SheetTable;
 
 /** Jupyter media type under which a shown thing travels to the report build. */
 export const shownMediaType = "application/vnd.haulbook.shown+json";

@@ -2,7 +2,9 @@ import { endLabelRoom, endLabels, limitRules, lineHeight, textSize } from "./ann
 import type { Axis, Figure } from "./output.js";
 import type { Palette } from "./palette.js";
 import { figureRanges, type Range } from "./scale.js";
-import { escapeLabel, type PlotlyPart, seriesStyles, seriesTraces } from "./traces.js";
+import { seriesStyles } from "./styles.js";
+import { axisTicks, type Form, type Tick } from "./ticks.js";
+import { escapeLabel, type PlotlyPart, seriesTraces } from "./traces.js";
 
 export { darkPalette, lightPalette, type Palette } from "./palette.js";
 
@@ -18,6 +20,8 @@ export interface PlotlyOptions {
   readonly columns?: number;
   /** For a phone: one column, with labels in short lines. */
   readonly narrow?: boolean;
+  /** Ticks where a drawing of the figure has them; by default the chart chooses its own. */
+  readonly fixedTicks?: boolean;
 }
 
 const fontFamily = "system-ui, sans-serif";
@@ -27,12 +31,21 @@ const leftRoom = 64;
 /** Room for the numbers of a scale between two columns [px]. */
 const tickRoom = 36;
 
+/** Nothing leads off the page: no address to send a chart to, no logo. */
+const chartConfig = {
+  displaylogo: false,
+  responsive: true,
+  plotlyServerURL: "",
+  showSendToCloud: false,
+  modeBarButtonsToRemove: ["select2d", "lasso2d"],
+};
+
 /** What is laid out for a phone, for one panel on a wide page, and for several side by side. */
-const forms = {
+const forms: Readonly<Record<Form, { panelHeight: number; columnWidth: number; lineLength: number }>> = {
   narrow: { panelHeight: 260, columnWidth: 350, lineLength: 10 },
   single: { panelHeight: 300, columnWidth: 700, lineLength: 18 },
   several: { panelHeight: 300, columnWidth: 360, lineLength: 12 },
-} as const;
+};
 
 /**
  * Chart of a figure for plotly.js; pure, with all colours from the palette.
@@ -41,14 +54,15 @@ const forms = {
  * @param palette  colours by role
  * @param columns  most panels side by side, 1 or more
  * @param narrow  for a phone: one column, short lines
+ * @param fixedTicks  ticks as in the drawing of the figure
  * @returns data, layout and configuration
  * Hauling is solid, easing dashed in the same colour, the dead band between them tinted; limits are rules in brick.
- * Example: plotlyFigure(figure, lightPalette, { columns: 2 }).config → { displaylogo: false, displayModeBar: "hover", responsive: true }
+ * Example: plotlyFigure(figure, lightPalette, { columns: 2 }).config.displaylogo → false
  */
 export function plotlyFigure(
   figure: Figure,
   palette: Palette,
-  { columns = 1, narrow = false }: PlotlyOptions = {},
+  { columns = 1, narrow = false, fixedTicks = false }: PlotlyOptions = {},
 ): PlotlyFigure {
   const ranges = figureRanges(figure);
   const styles = seriesStyles(figure, palette);
@@ -56,7 +70,8 @@ export function plotlyFigure(
   const most = narrow ? 1 : Math.max(1, Math.min(Math.floor(columns), count));
   // Four panels with room for three stand two by two.
   const across = Math.ceil(count / Math.ceil(count / most));
-  const { panelHeight, columnWidth, lineLength } = forms[narrow ? "narrow" : across === 1 ? "single" : "several"];
+  const form: Form = narrow ? "narrow" : across === 1 ? "single" : "several";
+  const { panelHeight, columnWidth, lineLength } = forms[form];
   const rows = Math.ceil(count / across);
   const several = count > 1;
   const top = figure.top === undefined ? 0 : topScaleRoom;
@@ -72,6 +87,7 @@ export function plotlyFigure(
   const shapes: PlotlyPart[] = [];
   const layoutAxes: Record<string, PlotlyPart> = {};
   const look = axisLook(palette);
+  const ticks = (axis: "x" | "y") => (fixedTicks ? tickArrays(axisTicks(ranges[axis], axis, form)) : {});
   const clip = [figure.x, figure.y].some(({ minimum, maximum }) => minimum !== undefined || maximum !== undefined);
 
   for (const [index, panel] of figure.panels.entries()) {
@@ -83,7 +99,6 @@ export function plotlyFigure(
     const domains = { x: share(left, left + width), y: share(upper - panelHeight / plotHeight, upper) };
     const lowest = across === 1 || index + across >= count;
     layoutAxes[layoutName(axes.xaxis)] = {
-      ...look.x,
       anchor: axes.yaxis,
       domain: domains.x,
       range: [ranges.x.low, ranges.x.high],
@@ -91,7 +106,6 @@ export function plotlyFigure(
       ...(lowest ? { title: axisTitle(figure.x, palette.ink) } : {}),
     };
     layoutAxes[layoutName(axes.yaxis)] = {
-      ...look.y,
       anchor: axes.xaxis,
       domain: domains.y,
       range: [ranges.y.low, ranges.y.high],
@@ -102,7 +116,6 @@ export function plotlyFigure(
       const name = axisName("x", count + index);
       const marks = figure.top.marks.filter(({ at }) => inside(at, ranges.x));
       layoutAxes[layoutName(name)] = {
-        ...look.x,
         overlaying: axes.xaxis,
         anchor: axes.yaxis,
         side: "top",
@@ -163,8 +176,15 @@ export function plotlyFigure(
       annotations,
       shapes,
       ...layoutAxes,
+      template: {
+        layout: {
+          xaxis: { ...look.x, ...ticks("x") },
+          yaxis: { ...look.y, ...ticks("y") },
+          annotationdefaults: { showarrow: false, align: "left", font: { size: textSize } },
+        },
+      },
     },
-    config: { displaylogo: false, displayModeBar: "hover", responsive: true },
+    config: { ...chartConfig, displayModeBar: "hover" },
   };
 }
 
@@ -187,6 +207,14 @@ function inside(value: number, { low, high }: Range): boolean {
 
 function axisTitle({ title }: Pick<Axis, "title">, color: string): PlotlyPart {
   return { text: escapeLabel(title), font: { color, size: textSize }, standoff: 8 };
+}
+
+function tickArrays(ticks: readonly Tick[]): PlotlyPart {
+  return {
+    tickmode: "array",
+    tickvals: ticks.map(({ at }) => at),
+    ticktext: ticks.map(({ label }) => escapeLabel(label)),
+  };
 }
 
 function axisLook(palette: Palette): { readonly x: PlotlyPart; readonly y: PlotlyPart } {
@@ -229,7 +257,6 @@ function panelTitle({ title, axes, palette, shift }: PanelTitle): PlotlyPart {
     x: 0,
     y: 1,
     text: `<b>${escapeLabel(title)}</b>`,
-    showarrow: false,
     xanchor: "left",
     yanchor: "bottom",
     yshift: 6 + shift,

@@ -1,4 +1,4 @@
-import { readdir, readFile } from "node:fs/promises";
+import { readdir, readFile, stat } from "node:fs/promises";
 import path from "node:path";
 import type { ExecutedNotebook } from "./executed.js";
 import type { PackageDigest } from "./package-digest.js";
@@ -73,29 +73,53 @@ export async function recalledRun(request: RecallRun): Promise<RecalledRun> {
       return { ...outcome(executed, now), state: "fresh", remember: async () => {} };
     }
     request.onStart(`stale, ${why}`);
-    return { ...(await ran(request, folder, causesWith, outcome)), state: "stale" };
+    return { ...(await ran({ request, folder, before: now.files, causesWith, outcome })), state: "stale" };
   }
   const why = text === undefined ? "never run before" : "its remembered run is damaged";
   request.onStart(`missing, ${why}`);
-  return { ...(await ran(request, folder, causesWith, outcome)), state: "missing" };
+  return { ...(await ran({ request, folder, before: [], causesWith, outcome })), state: "missing" };
 }
 
-async function ran<Outcome>(
-  { run, libraryFolder }: RecallRun,
-  folder: string,
-  causesWith: (files: readonly FileDigest[]) => RunCauses,
-  outcome: (executed: ExecutedNotebook, causes: RunCauses) => Outcome,
-): Promise<Outcome> {
+interface Ran<Outcome> {
+  readonly request: RecallRun;
+  readonly folder: string;
+  /** What the files of the earlier run hold now, before the next. */
+  readonly before: readonly FileDigest[];
+  readonly causesWith: (files: readonly FileDigest[]) => RunCauses;
+  readonly outcome: (executed: ExecutedNotebook, causes: RunCauses) => Outcome;
+}
+
+/** Runs the notebook. A file that changes meanwhile counts as it was before, so that the run is stale the next time. */
+async function ran<Outcome>({ request, folder, before, causesWith, outcome }: Ran<Outcome>): Promise<Outcome> {
+  const { run, libraryFolder } = request;
+  const start = Date.now();
+  const given = await digests(request.inputs.map(unknownFile(folder)), folder);
   let read: readonly string[] = [];
   const executed = await run((paths) => {
     read = paths;
   });
   const own = read.filter((file) => path.relative(libraryFolder, file).startsWith(".."));
-  const files = await digests(
-    own.map((file) => ({ path: path.relative(folder, file).replaceAll("\\", "/"), digest: undefined })),
-    folder,
-  );
-  return outcome(executed, causesWith(files));
+  const files = await digests(own.map(unknownFile(folder)), folder);
+  const known = new Map([...before, ...given].map(({ path: name, digest }) => [name, digest]));
+  const counted = files.map(async (file) => {
+    if (known.has(file.path)) return { ...file, digest: known.get(file.path) };
+    return (await isYounger(path.resolve(folder, file.path), start)) ? { ...file, digest: undefined } : file;
+  });
+  return outcome(executed, causesWith(await Promise.all(counted)));
+}
+
+/** A file by its path from the folder, of which nothing is known yet. */
+function unknownFile(folder: string): (file: string) => FileDigest {
+  return (file) => ({
+    path: path.relative(folder, path.resolve(folder, file)).replaceAll("\\", "/"),
+    digest: undefined,
+  });
+}
+
+/** Whether a file was written after a time [ms]. */
+async function isYounger(file: string, time: number): Promise<boolean> {
+  const { mtimeMs } = await stat(file).catch(() => ({ mtimeMs: 0 }));
+  return mtimeMs > time;
 }
 
 /** Digests of files as they are now; of a folder, of the names in it. */

@@ -37,7 +37,7 @@ export interface RunNotebook {
   readonly onProgress?: (progress: Progress) => void;
   /** Stops the run. */
   readonly signal?: AbortSignal;
-  /** Told, after a complete run, every file and folder that the cells read. */
+  /** Told at the end every file and folder that the cells read; after a failure as far as it is known. */
   readonly onFilesRead?: (paths: readonly string[]) => void;
   /** Environment of the kernel; by default the one of this process. */
   readonly environment?: NodeJS.ProcessEnv;
@@ -78,8 +78,9 @@ export async function runNotebook(run: RunNotebook): Promise<ExecutedNotebook> {
   const folder = path.dirname(path.resolve(run.path));
   const kernel = await start(run, folder, deadline);
   try {
-    const executed = await runCells({ run, kernel, cells, folder, deadline });
-    run.onFilesRead?.(await kernel.filesRead());
+    const executed = await runCells({ run, kernel, cells, folder, deadline }).finally(async () =>
+      run.onFilesRead?.(await kernel.filesRead()),
+    );
     await kernel.close();
     return { name: path.basename(run.path, path.extname(run.path)), ...place, cells: executed };
   } finally {

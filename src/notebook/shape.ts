@@ -2,7 +2,9 @@ import { ValueError } from "../quantity/errors.js";
 import { checkAgreement } from "../working/agreement.js";
 import { checkWorking } from "../working/working-check.js";
 import { isMarkerName } from "./marker.js";
-import type { Shown } from "./output.js";
+import { measures } from "./measure.js";
+import type { DrawnReeving, Shown } from "./output.js";
+import { reevingDrawing } from "./reeving/reeving-drawing.js";
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -141,11 +143,30 @@ function checkPanel(where: string, value: unknown, several: boolean): void {
   }
 }
 
+function slug(where: string, value: unknown): string {
+  const name = text(where, value);
+  if (/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(name)) return name;
+  throw refuse(where, name, "lower case letters, digits and single hyphens", 'For example "hand-force".');
+}
+
+/** The line is checked by the solver itself: what it refuses cannot be drawn. */
+function checkReeving(shown: Fields): void {
+  const where = `drawing "${slug("name of the drawing", shown.name)}"`;
+  for (const key of ["title", "caption"] as const) text(`${where}, ${key}`, shown[key]);
+  if (shown.altText !== undefined) text(`${where}, altText`, shown.altText);
+  if (typeof shown.line !== "object" || shown.line === null)
+    throw refuse(`${where}, line`, shown.line, "a line, or a list of lines", "Give rope and stations.");
+  finite(`${where}, load`, shown.load);
+  if (shown.words !== undefined)
+    for (const [end, word] of Object.entries(fields(`${where}, words`, shown.words))) {
+      oneOf(`${where}, end of the line`, end, ["load", "hand"]);
+      text(`${where}, word for the ${end}`, word);
+    }
+  reevingDrawing(shown as unknown as DrawnReeving);
+}
+
 function checkFigure(figure: Fields): void {
-  const name = text("figure name", figure.name);
-  if (!/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/.test(name)) {
-    throw refuse("figure name", name, "lower case letters, digits and single hyphens", 'For example "hand-force".');
-  }
+  const name = slug("figure name", figure.name);
   const where = `figure "${name}"`;
   for (const key of ["title", "caption", "altText"] as const) text(`${where}, ${key}`, figure[key]);
   checkAxis(`${where}, x`, figure.x);
@@ -231,13 +252,101 @@ function checkWorkings(shown: Fields): void {
   if (new Set(names).size < names.length) throw refuse("names of the workings", names, "each once", "Name them apart.");
 }
 
+function checkControl(where: string, value: unknown, setting: unknown): void {
+  const control = fields(where, value);
+  text(`${where}, label`, control.label);
+  oneOf(`${where}, kind`, control.kind, ["range", "choice", "switch"]);
+  if (control.kind === "switch") oneOf(`${where}, setting`, setting, [true, false]);
+  else if (control.kind === "choice") oneOf(`${where}, setting`, setting, optionValues(where, control.options));
+  else checkRange(where, control, setting);
+}
+
+function optionValues(where: string, options: unknown): string[] {
+  return list(`${where}, options`, options).map((entry, index) => {
+    const option = fields(`${where}, option ${index + 1}`, entry);
+    text(`${where}, option ${index + 1}, label`, option.label);
+    return text(`${where}, option ${index + 1}, value`, option.value);
+  });
+}
+
+function checkRange(where: string, control: Fields, setting: unknown): void {
+  oneOf(`${where}, measure`, control.measure, measures);
+  const [least, most] = [finite(`${where}, minimum`, control.minimum), finite(`${where}, maximum`, control.maximum)];
+  const at = finite(`${where}, setting`, setting);
+  const step = finite(`${where}, step`, control.step);
+  if (!(least <= at && at <= most && least < most && step > 0))
+    throw refuse(
+      where,
+      [least, at, most, step],
+      "minimum ≤ setting ≤ maximum, step above 0",
+      "Set it within its range.",
+    );
+}
+
+function checkPanelOutput(panel: Fields): void {
+  const where = `panel "${text("model of the panel", panel.model)}"`;
+  const settings = fields(`${where}, settings`, panel.settings);
+  const controls = Object.entries(fields(`${where}, controls`, panel.controls));
+  list(`${where}, controls`, controls);
+  for (const [name, control] of controls) checkControl(`${where}, control "${name}"`, control, settings[name]);
+  list(`${where}, results`, panel.results).forEach((entry, index) => {
+    const result = fields(`${where}, result ${index + 1}`, entry);
+    const label = text(`${where}, result ${index + 1}, label`, result.label);
+    text(`${where}, "${label}", text`, result.text);
+    oneOf(`${where}, "${label}", measure`, result.measure, measures);
+    for (const key of ["value", "low", "high"])
+      if (key === "value" || result[key] !== undefined) finite(`${where}, "${label}", ${key}`, result[key]);
+    if (result.range !== undefined) text(`${where}, "${label}", range`, result.range);
+  });
+  checkFigure(fields(`${where}, figure`, panel.figure));
+  text(`${where}, sentence`, panel.sentence);
+}
+
+/** A text that has its place on a sheet of paper. */
+function shortText(where: string, value: unknown, most: number): string {
+  const given = text(where, value);
+  if (given.length <= most) return given;
+  throw refuse(`${where}, length`, given.length, `at most ${most} characters`, "Say it in fewer words.");
+}
+
+function countOf(where: string, value: unknown, least: number, most: number): readonly unknown[] {
+  const entries = list(where, value);
+  if (entries.length >= least && entries.length <= most) return entries;
+  throw refuse(`${where}, number`, entries.length, `${least} to ${most}`, "The table has to fit on a sheet of paper.");
+}
+
+function checkRule(rule: Fields): void {
+  const said = shortText("rule", rule.text, 180);
+  shortText(`rule "${said}", range`, rule.range, 120);
+}
+
+function checkSheetTable(sheet: Fields): void {
+  const where = `table to fill in "${shortText("caption of the table to fill in", sheet.caption, 180)}"`;
+  const columns = countOf(`${where}, columns`, sheet.columns, 2, 8);
+  columns.forEach((column, index) => {
+    shortText(`${where}, column ${index + 1}`, column, 24);
+  });
+  countOf(`${where}, rows`, sheet.rows, 1, 8).forEach((row, index) => {
+    const at = `${where}, row ${index + 1}`;
+    if (!Array.isArray(row)) throw refuse(at, row, "a list of texts", "Give an empty list for a blank row.");
+    if (row.length > columns.length)
+      throw refuse(`${at}, texts`, row.length, `at most ${columns.length}, as many as columns`, "Leave some out.");
+    for (const cell of row) oneOf(`${at} (a text)`, typeof cell, ["string"]);
+    for (const cell of row) if (cell !== "") shortText(`${at}, a text`, cell, 24);
+  });
+}
+
 const kinds = {
+  panel: checkPanelOutput,
   figure: checkFigure,
+  reeving: checkReeving,
   table: checkTable,
   checks: checkChecks,
   verdicts: checkVerdicts,
   coefficients: checkCoefficients,
   workings: checkWorkings,
+  rule: checkRule,
+  sheetTable: checkSheetTable,
   result: (result: Fields) => {
     const label = text("result label", result.label);
     text(`result "${label}", text`, result.text);

@@ -75,13 +75,15 @@ function toUnit({ quantity, value, unit, target, example }: Conversion): number 
       advice: `Give a number, as in "${example}".`,
     });
   }
-  let parsed: Unit;
-  try {
-    parsed = math.unit(`${value} ${asPower(unit)}`);
-  } catch {
-    return refuseUnit(quantity, `the unknown unit "${unit}"`, `a unit that fits ${target}`, example);
-  }
-  if (!parsed.equalBase(math.unit(asPower(target)))) {
+  const read = (text: string, name: string, allowed: string): Unit => {
+    try {
+      return math.unit(text);
+    } catch {
+      return refuseUnit(quantity, `the unknown unit "${name}"`, allowed, example);
+    }
+  };
+  const parsed = read(`${value} ${asPower(unit)}`, unit, `a unit that fits ${target}`);
+  if (!parsed.equalBase(read(asPower(target), target, `a unit that fits ${unit}`))) {
     return refuseUnit(quantity, `the unit "${unit}" of another quantity`, `a unit that fits ${target}`, example);
   }
   return parsed.toNumber(asPower(target));

@@ -3,7 +3,7 @@ import { type Cover, type CoverFriction, coverFriction } from "../materials/cove
 import { type StiffnessLaw, stiffnessLaws } from "../materials/stiffness.js";
 import { type TreadName, treads } from "../materials/surfaces.js";
 import { within } from "../quantity/guard.js";
-import { type Band, bandOf } from "../sources/band.js";
+import { type Band, bandsOf } from "../sources/band.js";
 import type { Stiffness } from "./bending.js";
 import { type Line, prepareLine } from "./line.js";
 import { capstanRatio } from "./sliding.js";
@@ -105,18 +105,18 @@ export function coverEffects({
   within("loadTension", load);
   return covers.map((cover) => {
     const inputs = { ...causes(cover, { tread, bearing }), tail: tailDrag };
-    const over = (ask: (line: Line, tail: number) => number): Band =>
-      bandOf(inputs, ({ treadFriction, bearingFriction, radiusShare, tail, ...stiffness }) =>
-        ask(lineWith({ treadFriction, bearingFriction, radiusShare, stiffness }), tail),
-      );
+    const bands = bandsOf(inputs, ({ treadFriction, bearingFriction, radiusShare, tail, ...stiffness }) => {
+      const line = lineWith({ treadFriction, bearingFriction, radiusShare, stiffness });
+      const { hauling, easing } = prepareLine(line).handForces(load);
+      return { hauling, easing, runOutLoad: prepareLine(withTail(line, tail)).runOutLoad(), holdRatio: holdOf(line) };
+    });
     return {
       cover,
       tread,
       friction: coverFriction(cover, treads[tread]),
-      hauling: over((line) => prepareLine(line).handForces(load).hauling),
-      easing: notBelowNothing(over((line) => prepareLine(line).handForces(load).easing)),
-      runOutLoad: notBelowNothing(over((line, tail) => prepareLine(withTail(line, tail)).runOutLoad())),
-      holdRatio: over(holdOf),
+      ...bands,
+      easing: notBelowNothing(bands.easing),
+      runOutLoad: notBelowNothing(bands.runOutLoad),
     };
   });
 }

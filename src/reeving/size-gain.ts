@@ -1,7 +1,7 @@
 import type { MassLaw } from "../materials/block-sizes.js";
 import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
-import { type Band, bandOf } from "../sources/band.js";
+import { type Band, bandOf, bandsOf } from "../sources/band.js";
 import { type MassValues, massAt } from "./block-mass.js";
 import { prepareLine } from "./line.js";
 import type { Station } from "./reeving.js";
@@ -40,13 +40,10 @@ function forcesAt(line: SizedLine, sheaveDiameter: number, load: number, values:
  * Source: statics, with the causes of loss of each turn.
  */
 export function handForcesOfSize(line: SizedLine, sheaveDiameter: number, load: number): SizedForces {
-  const band = (pick: (forces: ReturnType<typeof forcesAt>) => number) =>
-    bandOf(rangesOf(line), (values) => pick(forcesAt(line, sheaveDiameter, load, values)));
-  return {
-    hauling: band(({ hauling }) => hauling),
-    easing: band(({ easing }) => easing),
-    runOutLoad: band(({ runOutLoad }) => runOutLoad),
-  };
+  return bandsOf(rangesOf(line), (values) => {
+    const { hauling, easing, runOutLoad } = forcesAt(line, sheaveDiameter, load, values);
+    return { hauling, easing, runOutLoad };
+  });
 }
 
 /** From one size of block to the next. */

@@ -5,7 +5,7 @@ import { type RecalledRun, type RunStore, recalledRun } from "../notebook/recall
 import { digestOf } from "../notebook/run-causes.js";
 import { checksJson, failureText, sharedChecks } from "./checklist.js";
 import { checksPage } from "./checkspage.js";
-import { assetNames } from "./document.js";
+import { assetNames, panelAsset } from "./document.js";
 import { ReportError } from "./errors.js";
 import type { Files } from "./files.js";
 import { indexPage } from "./indexpage.js";
@@ -52,6 +52,8 @@ export interface BuildRequest {
   readonly files: Files;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
+  /** Source of what computes a model in the browser. */
+  readonly panel: (model: string) => Promise<string>;
   readonly log: (line: string) => void;
   /** Milliseconds from any start, for progress lines only. */
   readonly now: () => number;
@@ -59,13 +61,15 @@ export interface BuildRequest {
 }
 
 /** A report, or the pages that lead to reports, which could not be built. */
-interface BuildFailure {
+export interface BuildFailure {
   readonly name: string;
   readonly message: string;
+  /** What was thrown. */
+  readonly cause: unknown;
 }
 
 /** What came of a build. */
-interface BuildOutcome {
+export interface BuildOutcome {
   /** Names of the reports that were built, in the order of the request. */
   readonly built: readonly string[];
   readonly failures: readonly BuildFailure[];
@@ -88,19 +92,26 @@ function origin({ path, inputs = [] }: NotebookFile): string {
     : `${basename(path)} with ${inputs.map((input) => basename(input)).join(" and ")}`;
 }
 
+/** Model of the live panel that a notebook shows. */
+function liveModelOf({ cells }: ExecutedNotebook): string | undefined {
+  for (const cell of cells)
+    if (cell.type === "code") for (const output of cell.outputs) if (output.kind === "panel") return output.model;
+  return undefined;
+}
+
 /**
  * Runs a notebook and makes its page.
  *
  * @param notebook  notebook, with its input where it takes one
  * @param run  runs it in a fresh kernel
- * @param form  source of the drawing library, to carry everything in one file
+ * @param form  source of the drawing library, to carry everything in one file, and sources of live models
  * @returns page and record; nothing is written
  * @throws NotebookError, ReportError; a check that does not hold is one
  */
 export async function renderReport(
   notebook: NotebookFile,
   run: (notebook: NotebookFile) => Promise<ExecutedNotebook>,
-  form: { readonly inlinePlotly: string | undefined },
+  form: { readonly inlinePlotly: string | undefined; readonly panel: BuildRequest["panel"] },
 ): Promise<{ readonly page: string; readonly record: ReportRecord }> {
   const executed = { ...(await run(notebook)), name: notebook.name, madeFrom: origin(notebook) };
   const { reportPage } = await import("./reportpage.js");
@@ -108,7 +119,10 @@ export async function renderReport(
   const failing = record.checks.filter(({ holds }) => !holds);
   if (failing.length > 0) throw new ReportError(notebook.path, failing.map(failureText).join("\n"));
   sharedChecks([{ report: record.name, results: record.checks }]);
-  return { page: reportPage(executed, form), record };
+  const { inlinePlotly, panel } = form;
+  const model = liveModelOf(executed);
+  const inlinePanel = inlinePlotly === undefined || model === undefined ? undefined : await panel(model);
+  return { page: reportPage(executed, { inlinePlotly, inlinePanel }), record };
 }
 
 /** A remembered run where there is a memory, otherwise a new one. */
@@ -136,7 +150,7 @@ async function buildOne(
   request: BuildRequest,
   inlinePlotly: string | undefined,
 ): Promise<boolean> {
-  const { files, memory, notebooks, outputFolder } = request;
+  const { files, memory, notebooks, outputFolder, panel } = request;
   if (takenNames.includes(notebook.name.toLowerCase())) {
     throw new ReportError(
       notebook.path,
@@ -147,11 +161,14 @@ async function buildOne(
   if (twin !== undefined)
     throw new ReportError(origin(notebook), `${origin(twin)} makes a page of the same name; rename one of them.`);
   const { executed, digest, remember } = await runOrRecall(notebook, request);
+  const model = liveModelOf(executed);
+  if (model !== undefined && inlinePlotly === undefined)
+    await files.replace(join(outputFolder, panelAsset(model)), await panel(model));
   const paths = [join(outputFolder, `${notebook.name}.html`), recordPath(outputFolder, notebook.name)] as const;
   const from = digestOf([memory?.library.whole, digest, inlinePlotly !== undefined].join(" "));
   const stamped = { files, outputFolder, name: notebook.name, from, paths };
   if (memory !== undefined && (await standsAsStamped(stamped))) return false;
-  const { page, record } = await renderReport(notebook, async () => executed, { inlinePlotly });
+  const { page, record } = await renderReport(notebook, async () => executed, { inlinePlotly, panel });
   await files.replace(paths[0], page);
   await files.replace(paths[1], recordText(record));
   await remember?.();
@@ -248,14 +265,14 @@ export async function buildReports(request: BuildRequest): Promise<BuildOutcome>
     } catch (error) {
       log(`${notebook.name}: failed`);
       const ranWith = notebook.inputs === undefined ? "" : `Run with ${notebook.inputs.join(" and ")}: `;
-      return { name: notebook.name, message: `${ranWith}${messageOf(error)}` };
+      return { name: notebook.name, message: `${ranWith}${messageOf(error)}`, cause: error };
     }
   });
-  for (const { name, message } of results) if (message !== undefined) failures.push({ name, message });
+  for (const { name, message, cause } of results) if (message !== undefined) failures.push({ name, message, cause });
   try {
     await writeLeadingPages(request);
   } catch (error) {
-    failures.push({ name: "index", message: messageOf(error) });
+    failures.push({ name: "index", message: messageOf(error), cause: error });
   }
   return {
     built: results.filter(({ message }) => message === undefined).map(({ name }) => name),

@@ -1,14 +1,19 @@
 import { createHash } from "node:crypto";
 import { type Content, html, Markup, scriptForPage } from "./html.js";
-import { pageScript } from "./pagescript.js";
+import { pageScript, plotlyAddress, plotlySourceId } from "./pagescript.js";
 import { styleSheet } from "./stylesheet.js";
 
 /** Files beside the pages, as they are named in the output folder. */
 export const assetNames = {
   style: "assets/page.css",
   script: "assets/page.js",
-  plotly: "assets/plotly.min.js",
+  plotly: plotlyAddress,
 } as const;
+
+/** File beside the pages that computes a model in the browser. */
+export function panelAsset(model: string): string {
+  return `assets/live-${model}.js`;
+}
 
 /** One page: everything between its frame. */
 interface PageParts {
@@ -17,10 +22,14 @@ interface PageParts {
   /** Plain text for previews. */
   readonly description: string;
   readonly body: Content;
-  /** Whether the page has charts to draw. */
+  /** Whether the page has charts to explore. */
   readonly charts: boolean;
-  /** Source of plotly, to carry everything in one file; left out, the page refers to the files beside it. */
+  /** Source of plotly, to carry everything in one file: as text that runs only when a chart is to be explored. */
   readonly inlinePlotly?: string | undefined;
+  /** Model that the page computes in the browser. */
+  readonly liveModel?: string | undefined;
+  /** Source of what computes it, to carry everything in one file. */
+  readonly inlinePanel?: string | undefined;
   /** Whether style and script stand in the page itself. */
   readonly inline: boolean;
 }
@@ -50,21 +59,32 @@ function securityPolicy(inlineScripts: readonly string[] | undefined): string {
  * @returns HTML text, the same for the same parts
  * Example: documentHtml({ title: "Checks", description: "", body: "", charts: false, inline: false })
  */
-export function documentHtml({ title, description, body, charts, inline, inlinePlotly }: PageParts): string {
-  const scripts = charts ? [pageScript, inlinePlotly ?? ""].map(scriptForPage) : [];
+export function documentHtml({
+  title,
+  description,
+  body,
+  charts,
+  inline,
+  inlinePlotly,
+  liveModel,
+  inlinePanel,
+}: PageParts): string {
+  const script = scriptForPage(pageScript);
+  const library = scriptForPage(inlinePlotly ?? "");
+  const live = liveModel !== undefined && inlinePanel !== undefined ? scriptForPage(inlinePanel) : undefined;
+  const inlineScripts = [...(charts ? [script, library] : []), ...(live === undefined ? [] : [live])];
   const head = inline
     ? html`<style>${new Markup(styleSheet)}</style>`
     : html`<link rel="stylesheet" href="${assetNames.style}">${
         charts &&
         html`
-<script src="${assetNames.script}" defer></script>
-<script src="${assetNames.plotly}" defer></script>`
-      }`;
+<script src="${assetNames.script}" defer></script>`
+      }${liveModel !== undefined && html`\n<script src="${panelAsset(liveModel)}" defer></script>`}`;
   return html`<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${securityPolicy(inline ? scripts : undefined)}">
+<meta http-equiv="Content-Security-Policy" content="${securityPolicy(inline ? inlineScripts : undefined)}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <meta name="referrer" content="no-referrer">
@@ -74,7 +94,13 @@ ${head}
 </head>
 <body>
 ${body}
-${inline && scripts.map((script) => html`<script>${new Markup(script)}</script>\n`)}</body>
+${
+  inline &&
+  charts &&
+  html`<script type="text/plain" id="${plotlySourceId}">${new Markup(library)}</script>
+<script>${new Markup(script)}</script>
+`
+}${inline && live !== undefined && html`<script>${new Markup(live)}</script>\n`}</body>
 </html>
 `.text;
 }

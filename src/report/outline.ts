@@ -1,6 +1,19 @@
 import { cellTags } from "../notebook/cell-tags.js";
 import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
-import type { Answer, Coefficients, Figure, Question, Result, Table, Title, Verdicts } from "../notebook/output.js";
+import type {
+  Answer,
+  Coefficients,
+  DrawnReeving,
+  Figure,
+  LivePanel,
+  Question,
+  Result,
+  Rule,
+  SheetTable,
+  Table,
+  Title,
+  Verdicts,
+} from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import { bibliography } from "../sources/bibliography.js";
 import { ReportError } from "./errors.js";
@@ -8,14 +21,16 @@ import { html, type Markup } from "./html.js";
 import { markdownParts, type PageIds } from "./markdown.js";
 import { knownWorkings, WorkedNumbers } from "./worked-numbers.js";
 
-/** What stands in the text where a cell showed it. Results in a row stand together. */
+/** What stands in the text where a cell showed it. Results in a row stand together, and so do rules. */
 export type InPlace =
   | Figure
+  | DrawnReeving
   | Table
   | Question
   | Verdicts
   | Coefficients
   | { readonly kind: "results"; readonly results: Result[] }
+  | { readonly kind: "rules"; readonly rules: Rule[] }
   | ProseBlock;
 
 /** Prose as HTML. */
@@ -47,6 +62,11 @@ export interface Outline {
   readonly question: { readonly text: string; readonly markup: Markup };
   readonly answer: Answer;
   readonly picture?: Figure;
+  readonly panel?: LivePanel;
+  /** What to keep of it, at most three. */
+  readonly rules: readonly Rule[];
+  /** The table to fill in; it stands on the handout only. */
+  readonly sheetTable?: SheetTable;
   /** What stands before the first section. */
   readonly opening: readonly InPlace[];
   readonly sections: readonly Section[];
@@ -55,6 +75,9 @@ export interface Outline {
   /** Numbers of the page that open their workings; those of the prose are marked already. */
   readonly numbers: WorkedNumbers;
 }
+
+/** Most rules that a report gives. */
+const mostRules = 3;
 
 function withKnownSource(result: CheckResult, place: string): CheckResult {
   if (result.source === undefined || Object.hasOwn(bibliography, result.source)) return result;
@@ -79,11 +102,14 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
   const sections: Section[] = [];
   const checks: CheckResult[] = [];
   const working: CellWorking[] = [];
+  const rules: Rule[] = [];
   const numbers = new WorkedNumbers(knownWorkings(notebook), ids, file);
   let question: Outline["question"] | undefined;
   let title: Title | undefined;
   let answer: Answer | undefined;
   let picture: Figure | undefined;
+  let panel: LivePanel | undefined;
+  let sheetTable: SheetTable | undefined;
 
   const blocks = () => sections[sections.length - 1]?.blocks ?? opening;
   const prose = (source: string, place: string) => {
@@ -117,11 +143,24 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
             "a second answer; a report gives one. Show the other as prose, a result or a question.",
           );
         answer = output;
+      } else if (output.kind === "panel") {
+        if (panel) throw new ReportError(place, "a second live panel; a page has one.");
+        panel = output;
       } else if (output.kind === "figure" && picture === undefined) picture = output;
       else if (output.kind === "result") {
         const last = blocks()[blocks().length - 1];
         if (last?.kind === "results") last.results.push(output);
         else blocks().push({ kind: "results", results: [output] });
+      } else if (output.kind === "rule") {
+        if (rules.length === mostRules)
+          throw new ReportError(place, "a fourth rule; a report gives three at most. Keep those that matter ashore.");
+        rules.push(output);
+        const last = blocks()[blocks().length - 1];
+        if (last?.kind === "rules") last.rules.push(output);
+        else blocks().push({ kind: "rules", rules: [output] });
+      } else if (output.kind === "sheetTable") {
+        if (sheetTable) throw new ReportError(place, "a second table to fill in; a handout has one.");
+        sheetTable = output;
       } else if (output.kind !== "workings") blocks().push(output);
     }
     if (cell.tags?.includes(cellTags.removeCode)) continue;
@@ -141,6 +180,9 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
     question,
     answer,
     ...(picture && { picture }),
+    ...(panel && { panel }),
+    rules,
+    ...(sheetTable && { sheetTable }),
     opening,
     sections,
     checks,

@@ -1,115 +1,132 @@
+/** Where a page finds plotly, which draws the charts that a reader wants to explore. */
+export const plotlyAddress = "assets/plotly.min.js";
+
+/** The element of a page in one file that carries the source of plotly as text. */
+export const plotlySourceId = "plotly-source";
+
 /**
- * Script of a report page: folds the contents list on phones and draws each chart when it comes near. Plain ES2020
- * without modules, since pages are opened straight from a folder. Works without `IntersectionObserver` as well.
+ * Script of a report page: folds the contents list on phones, and puts a chart to explore in place of a picture when a
+ * reader asks for it. Plain ES2020 without modules, since pages are opened straight from a folder.
  */
 export const pageScript = `"use strict";
 (function () {
   const narrow = window.matchMedia("(max-width: 719.98px)");
   const dark = window.matchMedia("(prefers-color-scheme: dark)");
-  const paper = window.matchMedia("print");
-  const printWidth = 660;
-  const printHeight = 900;
-  const printScale = 0.7;
-  let printing = paper.matches;
+  let library;
 
-  /** Puts the colours of the style sheet in place of their roles; on paper always those for paper. */
+  /** Loads plotly once; in a page that carries it, its source stands as text which the policy of the page allows. */
+  function loadLibrary() {
+    library = library || new Promise(function (resolve, reject) {
+      const script = document.createElement("script");
+      const carried = document.getElementById("${plotlySourceId}");
+      const finish = function () {
+        if (window.Plotly) resolve();
+        else { library = undefined; reject(new Error("no drawing library")); }
+      };
+      script.addEventListener("load", finish);
+      script.addEventListener("error", finish);
+      if (carried) script.textContent = carried.textContent;
+      else script.src = "${plotlyAddress}";
+      document.head.append(script);
+      if (carried) finish();
+    });
+    return library;
+  }
+
+  /** Puts the colours of the style sheet in place of their roles. */
   function colouring() {
     const style = getComputedStyle(document.documentElement);
-    const prefix = printing ? "--print-" : "--";
     return function (_key, value) {
       const role = typeof value === "string" && /^<([a-z]+[0-9]?)>$/.exec(value);
-      return (role && style.getPropertyValue(prefix + role[1]).trim()) || value;
+      return (role && style.getPropertyValue("--" + role[1]).trim()) || value;
     };
   }
 
   function Chart(box) {
+    const figure = box.parentElement;
     this.box = box;
-    this.text = box.parentElement.querySelector("script.chart-data").textContent;
-    this.drawn = undefined;
+    this.button = figure.querySelector("button.explore");
+    this.numbers = figure.querySelector("details.numbers");
+    this.text = figure.querySelector("script.chart-data").textContent;
+    this.words = this.button.textContent;
+    this.live = undefined;
+    this.button.hidden = false;
+    this.button.addEventListener("click", this.turn.bind(this));
   }
 
-  /** How many panels the page has room for side by side; 0 on a phone. */
-  Chart.prototype.room = function () {
-    if (printing) return 2;
-    return narrow.matches ? 0 : Math.max(2, Math.floor(this.box.clientWidth / 330));
+  Chart.prototype.turn = function () {
+    const chart = this;
+    if (chart.live) { chart.close(); return; }
+    chart.button.disabled = true;
+    loadLibrary().then(function () { return chart.open(); }).catch(function () { chart.fail(); }).then(function () {
+      chart.button.disabled = false;
+      chart.button.focus({ preventScroll: true });
+    });
+  };
+
+  Chart.prototype.open = function () {
+    this.live = document.createElement("div");
+    this.live.className = "live";
+    this.live.setAttribute("role", "group");
+    this.live.setAttribute("aria-label", this.box.querySelector("desc").textContent);
+    this.box.append(this.live);
+    this.box.classList.add("exploring");
+    this.button.textContent = "Back to the still picture";
+    return this.draw();
+  };
+
+  Chart.prototype.close = function () {
+    window.Plotly.purge(this.live);
+    this.live.remove();
+    this.live = undefined;
+    this.box.classList.remove("exploring");
+    this.button.textContent = this.words;
   };
 
   Chart.prototype.draw = function () {
+    const live = this.live;
     const chart = JSON.parse(this.text, colouring());
-    const room = this.room();
-    const fitting = chart.arrangements.filter(function (one) { return one.room <= room; });
-    let shape = fitting[fitting.length - 1];
-    let scale = 1;
-    if (printing) {
-      // What is taller than a sheet stands in more columns, and smaller.
-      if (shape.layout.height > printHeight) {
-        shape = chart.arrangements[chart.arrangements.length - 1];
-        scale = Math.min(printScale, printHeight / shape.layout.height);
-      }
-      shape.layout.width = printWidth / scale;
-      shape.layout.autosize = false;
-    }
-    this.box.style.zoom = scale;
-    this.drawn = room;
-    window.Plotly.react(this.box, chart.data, shape.layout, chart.config);
+    const layout = narrow.matches ? chart.layouts.narrow : chart.layouts.wide;
+    const numbers = function (position) {
+      const list = chart.lists[position];
+      return Array.isArray(list) ? list : numbers(list.there).concat(numbers(list.back).slice().reverse());
+    };
+    const traces = chart.data.map(function (trace) {
+      return Object.assign({}, chart.looks[trace.look], trace, { x: numbers(trace.x), y: numbers(trace.y) });
+    });
+    return window.Plotly.newPlot(live, traces, layout, chart.config).then(function () {
+      live.on("plotly_relayout", function (change) { freeTicks(live, change); });
+    });
   };
 
-  /** Without the drawing library the numbers are shown instead. */
-  Chart.prototype.fail = function () {
-    this.box.textContent = "This chart could not be drawn. Its numbers stand below.";
-    this.box.classList.add("missing");
-    const numbers = this.box.parentElement.querySelector("details.numbers");
-    if (numbers) numbers.open = true;
-  };
-
-  function start() {
-    const contents = document.querySelector("details.contents");
-    if (contents && narrow.matches) contents.open = false;
-
-    const charts = Array.from(document.querySelectorAll(".chart"), function (box) {
-      return new Chart(box);
-    });
-    if (charts.length === 0) return;
-    if (!window.Plotly) {
-      charts.forEach(function (chart) { chart.fail(); });
-      return;
-    }
-
-    function redraw() {
-      charts.forEach(function (chart) { if (chart.drawn !== undefined) chart.draw(); });
-    }
-    function toPaper(now) {
-      if (printing === now) return;
-      printing = now;
-      if (now) charts.forEach(function (chart) { chart.draw(); });
-      else redraw();
-    }
-    window.addEventListener("resize", function () {
-      charts.forEach(function (chart) {
-        if (!printing && chart.drawn !== undefined && chart.drawn !== chart.room()) chart.draw();
+  /** Ticks stand where the picture has them until a reader zooms. */
+  function freeTicks(live, change) {
+    const free = {};
+    Object.keys(change).forEach(function (key) {
+      const letter = (/^([xy])axis[0-9]*[.](?:auto)?range/.exec(key) || [])[1];
+      if (letter) Object.keys(live.layout).forEach(function (name) {
+        const axis = live.layout[name];
+        if (name.startsWith(letter + "axis") && axis.side !== "top" && axis.tickmode !== "auto") {
+          free[name + ".tickmode"] = "auto";
+        }
       });
     });
-    dark.addEventListener("change", redraw);
-    paper.addEventListener("change", function (event) { toPaper(event.matches); });
-    window.addEventListener("beforeprint", function () { toPaper(true); });
-    window.addEventListener("afterprint", function () { toPaper(false); });
-
-    if (printing || !("IntersectionObserver" in window)) {
-      charts.forEach(function (chart) { chart.draw(); });
-      return;
-    }
-    const near = new IntersectionObserver(function (entries) {
-      entries.forEach(function (entry) {
-        if (!entry.isIntersecting) return;
-        near.unobserve(entry.target);
-        const chart = charts.find(function (one) { return one.box === entry.target; });
-        if (chart.drawn === undefined) chart.draw();
-      });
-    }, { rootMargin: "800px 0px" });
-    charts.forEach(function (chart) { near.observe(chart.box); });
+    if (Object.keys(free).length > 0) window.Plotly.relayout(live, free);
   }
 
-  // Only then has the drawing library run, which comes after this script.
-  document.addEventListener("DOMContentLoaded", start);
+  /** The picture stays, and the numbers are shown. */
+  Chart.prototype.fail = function () {
+    this.button.textContent = "The chart to explore could not be loaded; its numbers stand below";
+    this.numbers.open = true;
+  };
+
+  const contents = document.querySelector("details.contents");
+  if (contents && narrow.matches) contents.open = false;
+  const charts = Array.from(document.querySelectorAll("figure > .chart"), function (box) { return new Chart(box); });
+  [narrow, dark].forEach(function (query) {
+    query.addEventListener("change", function () {
+      charts.forEach(function (chart) { if (chart.live) chart.draw(); });
+    });
+  });
 })();
 `;

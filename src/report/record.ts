@@ -3,6 +3,7 @@ import type { CheckResult } from "../published/row.js";
 import { bibliography } from "../sources/bibliography.js";
 import { isEvidenceKind, isStatus } from "./checklist.js";
 import { ReportError } from "./errors.js";
+import { type HandoutContent, handoutOf, isHandoutContent } from "./handout-content.js";
 import { PageIds } from "./markdown.js";
 import { outlineOf } from "./outline.js";
 import { isThumbnail, type Thumbnail, thumbnailOf } from "./thumbnail.js";
@@ -18,6 +19,7 @@ export interface ReportRecord {
   readonly answer: string;
   readonly thumbnail?: Thumbnail;
   readonly checks: readonly CheckResult[];
+  readonly handout: HandoutContent;
 }
 
 /** Address of a report's page, from the pages beside it. */
@@ -29,12 +31,13 @@ export function pageAddress(name: string): string {
  * The record of an executed notebook.
  *
  * @param notebook  after a complete run
- * @returns question, answer, sketch and check results
+ * @returns question, answer, sketch, check results, and what a handout takes
  * @throws ReportError as the page does
  * Example: recordOf(notebook).question → "How hard do I have to hold?"
  */
 export function recordOf(notebook: ExecutedNotebook): ReportRecord {
-  const { name, question, answer, picture, checks } = outlineOf(notebook, new PageIds());
+  const outline = outlineOf(notebook, new PageIds());
+  const { name, question, answer, picture, checks } = outline;
   return {
     name,
     ...(notebook.place !== undefined && { place: notebook.place }),
@@ -42,6 +45,7 @@ export function recordOf(notebook: ExecutedNotebook): ReportRecord {
     answer: answer.text,
     ...(picture && { thumbnail: thumbnailOf(picture) }),
     checks,
+    handout: handoutOf(notebook, outline),
   };
 }
 
@@ -84,10 +88,11 @@ export function readRecord(text: string, place: string): ReportRecord {
   }
   if (typeof value !== "object" || value === null) throw broken;
   const record = value as Partial<Record<keyof ReportRecord, unknown>>;
-  const { name, place: onIndex, question, answer, thumbnail, checks } = record;
+  const { name, place: onIndex, question, answer, thumbnail, checks, handout } = record;
   if (typeof name !== "string" || typeof question !== "string" || typeof answer !== "string") throw broken;
   if (!Array.isArray(checks) || !checks.every(isCheck)) throw broken;
   if (thumbnail !== undefined && !isThumbnail(thumbnail)) throw broken;
+  if (!isHandoutContent(handout)) throw broken;
   if (onIndex !== undefined && typeof onIndex !== "number") throw broken;
   return {
     name,
@@ -96,5 +101,6 @@ export function readRecord(text: string, place: string): ReportRecord {
     answer,
     ...(thumbnail && { thumbnail }),
     checks,
+    handout,
   };
 }

@@ -9,9 +9,11 @@ import { ReportError } from "./errors.js";
 import { figureBlock } from "./figure.js";
 import { reportFoot } from "./foot.js";
 import { type Content, html, type Markup } from "./html.js";
+import { livePanelBlock } from "./livepanel.js";
 import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.js";
 import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
+import { reevingBlock } from "./reeving.js";
 import { shownResults, shownTable } from "./table.js";
 import { sourcesOfWorkings, type WorkedNumbers } from "./worked-numbers.js";
 
@@ -19,6 +21,8 @@ import { sourcesOfWorkings, type WorkedNumbers } from "./worked-numbers.js";
 interface PageForm {
   /** Source of plotly when everything stands in one file; left out, the page refers to the files beside it. */
   readonly inlinePlotly?: string | undefined;
+  /** Source of what computes in the browser, when everything stands in one file. */
+  readonly inlinePanel?: string | undefined;
 }
 
 /** A part of the page below the picture. */
@@ -31,6 +35,9 @@ interface Part {
 
 /** Most comparisons that stand on the page unfolded. */
 const mostOpenChecks = 8;
+
+/** Heading of the live panel. */
+const panelTitle = "Try your own boat";
 
 /** Headings that the page sets itself; a section of the notebook with the same heading becomes its beginning. */
 const ownHeadings = ["Checked against", "Take care", "Working", "Sources"] as const;
@@ -61,10 +68,14 @@ class Renderer {
         return block.body;
       case "figure":
         return figureBlock(block, this.#ids);
+      case "reeving":
+        return reevingBlock(block, this.#ids);
       case "table":
         return shownTable(block, this.#numbers);
       case "results":
         return shownResults(block.results, this.#numbers);
+      case "rules":
+        return html`<ol>\n${block.rules.map(({ text, range }) => html`<li>${text} (${range})</li>\n`)}</ol>\n`;
       case "question":
         return this.#question(block);
       case "verdicts":
@@ -170,6 +181,8 @@ export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
   const answerPanels = numbers.panels();
   const single = form.inlinePlotly !== undefined;
   const picture = outline.picture && figureBlock(outline.picture, ids, "picture");
+  const panelId = outline.panel && ids.take(panelTitle);
+  const panel = outline.panel && livePanelBlock(outline.panel);
   const opening = renderer.blocks(outline.opening);
   const parts = partsOf(outline, renderer, sourcesOfWorkings(notebook)).map((part) => ({
     ...part,
@@ -189,8 +202,8 @@ ${answerPanels}</div>
 ${picture}
 <details class="contents" open><summary>On this page</summary>
 <nav aria-label="On this page"><ol>
-${parts.map(({ id, text }) => html`<li><a href="#${id}">${text}</a></li>\n`)}</ol></nav></details>
-${opening.text !== "" && html`<section class="part lead"><div class="body">\n${opening}</div></section>\n`}${parts.map(
+${panelId !== undefined && html`<li><a href="#${panelId}">${panelTitle}</a></li>\n`}${parts.map(({ id, text }) => html`<li><a href="#${id}">${text}</a></li>\n`)}</ol></nav></details>
+${panel && html`<section class="part try" aria-labelledby="${panelId}">\n<h2 id="${panelId}">${panelTitle}</h2>\n<div class="body">\n${panel}</div></section>\n`}${opening.text !== "" && html`<section class="part lead"><div class="body">\n${opening}</div></section>\n`}${parts.map(
   ({
     id,
     markup,
@@ -211,5 +224,7 @@ ${reportFoot(place)}`;
     charts: picture !== undefined,
     inline: single,
     inlinePlotly: form.inlinePlotly,
+    liveModel: outline.panel?.model,
+    inlinePanel: form.inlinePanel,
   });
 }

@@ -1,6 +1,8 @@
 import { darkPalette, lightPalette, type Palette } from "../notebook/palette.js";
 import { figureStyle } from "./style/figures.js";
+import { liveStyle } from "./style/live.js";
 import { printStyle } from "./style/print.js";
+import { reevingStyle } from "./style/reeving.js";
 import { textStyle } from "./style/text.js";
 import { workingStyle } from "./style/working.js";
 
@@ -30,4 +32,4 @@ ${properties({ ...lightPalette, paper: "#ffffff" }, "print-")}
 @media print {
   :root { color-scheme: light; ${references(lightPalette, "print-")} }
 }
-${textStyle}${figureStyle}${workingStyle}${printStyle}`;
+${textStyle}${figureStyle}${reevingStyle}${workingStyle}${liveStyle}${printStyle}`;

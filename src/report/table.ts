@@ -2,6 +2,7 @@ import { plainMarked } from "../notebook/marker.js";
 import type { Result, Table } from "../notebook/output.js";
 import { figures } from "../quantity/print.js";
 import { type Content, html, type Markup } from "./html.js";
+import { resultList } from "./results.js";
 import type { WorkedNumbers } from "./worked-numbers.js";
 
 /** A table in a box of its own, so that a wide one scrolls there and not the page. */
@@ -18,8 +19,9 @@ export function tableBox({
   readonly texts?: readonly (readonly Content[])[];
 }): Markup {
   const numeric = columns.map((_, column) => texts.length > 0 && texts.every((row) => isNumeric(row[column])));
-  const kind = (column: number) => (numeric[column] ? html` class="number"` : undefined);
-  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table>
+  const allNumbers = !numeric.includes(false);
+  const kind = (column: number) => (numeric[column] && !allNumbers ? html` class="number"` : undefined);
+  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table${allNumbers && html` class="all-numbers"`}>
 <caption>${caption}</caption>
 <thead><tr>${columns.map((title, column) => html`<th scope="col"${kind(column)}>${title}</th>`)}</tr></thead>
 <tbody>
@@ -49,11 +51,10 @@ export function shownTable(table: Table, numbers: WorkedNumbers): Markup {
 
 /** Numbers that a notebook shows one after the other. */
 export function shownResults(results: readonly Result[], numbers: WorkedNumbers): Markup {
-  return html`<dl class="results">
-${results.map(
-  ({ label, text, range, working }) =>
-    html`<div><dt>${label}</dt><dd><b>${working === undefined ? text : numbers.own(label, text, working)}</b>${range !== undefined && html` <span class="range">${range}</span>`}</dd></div>
-`,
-)}</dl>
-${numbers.panels()}`;
+  const rows = results.map(({ label, text, range, working }) => ({
+    label,
+    value: working === undefined ? text : numbers.own(label, text, working),
+    range,
+  }));
+  return html`${resultList(rows)}${numbers.panels()}`;
 }

@@ -1,11 +1,14 @@
 import type { Figure } from "../notebook/output.js";
+import { figureRanges } from "../notebook/scale.js";
 import { curvesOf } from "./curve.js";
+import { curveParts } from "./drawing/paths.js";
+import { plotOf, within } from "./drawing/plot.js";
+import { bends, type Place } from "./drawing/thin.js";
 import { html, type Markup } from "./html.js";
 
 const width = 160;
 const height = 100;
 const margin = 4;
-const mostPoints = 48;
 
 const strokeKinds = ["hauling", "easing", "line", "points", "limit"] as const;
 
@@ -36,32 +39,9 @@ export function isThumbnail(value: unknown): value is Thumbnail {
   );
 }
 
-/** Cuts a curve where it has gaps and thins what is left. */
-function pieces(x: readonly number[], y: readonly (number | null)[]): [number, number][][] {
-  const runs: [number, number][][] = [[]];
-  x.forEach((place, index) => {
-    const value = y[index];
-    if (typeof value === "number" && Number.isFinite(value) && Number.isFinite(place))
-      runs[runs.length - 1]?.push([place, value]);
-    else if (runs[runs.length - 1]?.length) runs.push([]);
-  });
-  return runs
-    .filter((run) => run.length > 0)
-    .map((run) => {
-      const step = Math.max(1, (run.length - 1) / (mostPoints - 1));
-      const count = Math.floor((run.length - 1) / step + 1e-9) + 1;
-      return Array.from({ length: count }, (_, index) => run[Math.round(index * step)] as [number, number]);
-    });
-}
-
-function extent(values: readonly number[], minimum?: number, maximum?: number): [number, number] {
-  const low = minimum ?? Math.min(...values);
-  const high = maximum ?? Math.max(...values);
-  return high > low ? [low, high] : [low - 0.5, low + 0.5];
-}
-
 /**
- * A small sketch of the first panel of a figure that holds a highlighted series, or of its first panel.
+ * A small sketch of the first panel of a figure that holds a highlighted series, or of its first panel, on the scales
+ * of the figure.
  *
  * @param figure  the figure
  * @returns strokes in the order of drawing, quiet ones first
@@ -70,35 +50,33 @@ function extent(values: readonly number[], minimum?: number, maximum?: number): 
 export function thumbnailOf(figure: Figure): Thumbnail {
   const panel = figure.panels.find(({ series }) => series.some(({ highlight }) => highlight)) ?? figure.panels[0];
   if (!panel) return { strokes: [] };
-  const curves = curvesOf(panel).map((curve) => ({ ...curve, runs: pieces(curve.series.x, curve.y) }));
-  const all = curves.flatMap(({ runs }) => runs.flat());
-  if (all.length === 0) return { strokes: [] };
-  const limits = panel.limits ?? [];
-  const [left, right] = extent(
-    all.map(([x]) => x),
-    figure.x.minimum,
-    figure.x.maximum,
-  );
-  const [bottom, top] = extent(
-    [...all.map(([, y]) => y), ...limits.map(({ value }) => value)],
-    figure.y.minimum,
-    figure.y.maximum,
-  );
+  const plot = plotOf({
+    left: margin,
+    top: margin,
+    width: width - 2 * margin,
+    height: height - 2 * margin,
+    ranges: figureRanges(figure),
+  });
   const tenths = (value: number) => Math.round(value * 10) / 10;
-  const place = ([x, y]: readonly [number, number]): [number, number] => [
-    tenths(margin + ((x - left) / (right - left)) * (width - 2 * margin)),
-    tenths(height - margin - ((y - bottom) / (top - bottom)) * (height - 2 * margin)),
-  ];
-  const strokes = curves.flatMap(({ kind, series, runs }) =>
-    runs.map((run): Stroke => ({ kind, highlight: series.highlight === true, places: run.map(place) })),
+  const place = ([x, y]: Place): [number, number] => [tenths(plot.left + x), tenths(plot.top + y)];
+  const strokes = curvesOf(panel).flatMap(({ kind, series, y }) =>
+    curveParts(plot, series.x, y).map(
+      (part): Stroke => ({
+        kind,
+        highlight: series.highlight === true,
+        places: (kind === "points" ? part : bends(part)).map(place),
+      }),
+    ),
   );
+  if (strokes.length === 0) return { strokes: [] };
+  const limits = (panel.limits ?? []).filter(({ value }) => within(value, plot.ranges.y));
   return {
     strokes: [
       ...limits.map(
         ({ value }): Stroke => ({
           kind: "limit",
           highlight: false,
-          places: [place([left, value]), place([right, value])],
+          places: [place([0, plot.y(value)]), place([plot.width, plot.y(value)])],
         }),
       ),
       ...strokes.filter(({ highlight }) => !highlight),

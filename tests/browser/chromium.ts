@@ -1,6 +1,6 @@
 import { execFileSync } from "node:child_process";
 import { existsSync } from "node:fs";
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { type Browser, type BrowserContextOptions, chromium, type Locator, type Page } from "playwright-core";
 
 const commands = ["chromium", "chromium-browser"];
 
@@ -62,17 +62,23 @@ export async function open(browser: Browser, address: URL, options: BrowserConte
   return { page, complaints, close: () => context.close() };
 }
 
-/** Brings each chart into view until it is drawn; answers with the curves in each. */
-export async function drawnCurves(page: Page): Promise<number[]> {
-  const charts = page.locator(".chart");
-  const curves: number[] = [];
-  for (let index = 0; index < (await charts.count()); index++) {
-    const chart = charts.nth(index);
-    await chart.scrollIntoViewIfNeeded();
-    await chart.locator("svg.main-svg").first().waitFor({ state: "attached", timeout: 15_000 });
-    curves.push(await chart.locator(".scatterlayer .trace").count());
-  }
-  return curves;
+/** The drawing of each chart that the page shows: one of two arrangements. */
+export function shownDrawings(page: Page): Locator {
+  return page.locator(".chart svg.drawing:visible");
+}
+
+/** Curves and sets of points in each chart that the page shows. */
+export function drawnCurves(page: Page): Promise<number[]> {
+  return shownDrawings(page).evaluateAll((drawings) =>
+    drawings.map((drawing) => drawing.querySelectorAll("[data-curve]").length),
+  );
+}
+
+/** Asks for the chart to explore of a figure, and waits until it is drawn; answers with the curves in it. */
+export async function explore(figure: Locator): Promise<number> {
+  await figure.locator("button.explore").click();
+  await figure.locator(".live svg.main-svg").first().waitFor({ state: "attached", timeout: 30_000 });
+  return figure.locator(".live .scatterlayer .trace").count();
 }
 
 /** Width that the page wants, beyond the window's when it would scroll sideways. */

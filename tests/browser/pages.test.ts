@@ -3,13 +3,13 @@ import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import type { Browser } from "playwright-core";
+import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { realDisk } from "../../src/cli/disk.js";
 import { darkPalette, lightPalette } from "../../src/notebook/palette.js";
 import { buildReports } from "../../src/report/build.js";
 import { sample } from "../report/sample.js";
-import { chromiumPath, drawnCurves, launch, missing, open, pageWidth } from "./chromium.js";
+import { chromiumPath, drawnCurves, explore, launch, missing, open, pageWidth, shownDrawings } from "./chromium.js";
 
 const name = sample.name;
 
@@ -41,6 +41,7 @@ describe.skipIf(chromiumPath === undefined)(
           run: async () => sample,
           files: realDisk("test"),
           plotly: async () => plotly,
+          panel: async () => "",
           log: () => {},
           now: () => 0,
         });
@@ -58,16 +59,19 @@ describe.skipIf(chromiumPath === undefined)(
       await rm(folder, { recursive: true, force: true });
     });
 
+    const strokesOf = (page: Page) =>
+      shownDrawings(page)
+        .locator("path[data-curve]")
+        .evaluateAll((curves) => curves.map((curve) => getComputedStyle(curve).stroke));
+
     it.each(["light", "dark"] as const)(
       "draws every chart in the colours of the %s theme, without a complaint",
       async (scheme) => {
         const { page, complaints, close } = await open(browser, at("folder", `${name}.html`), { colorScheme: scheme });
-        expect(await drawnCurves(page)).toEqual([14, 2]);
+        expect(await drawnCurves(page)).toEqual([8, 2]);
         const palette = scheme === "dark" ? darkPalette : lightPalette;
         expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe(rgb(palette.paper));
-        const strokes = await page
-          .locator(".chart .scatterlayer .js-line")
-          .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).stroke));
+        const strokes = await strokesOf(page);
         expect(strokes).toContain(rgb(palette.water));
         expect(strokes).toContain(rgb(palette.quiet1));
         expect(complaints).toEqual([]);
@@ -75,47 +79,132 @@ describe.skipIf(chromiumPath === undefined)(
       },
     );
 
-    it("follows the theme while the page is open", async () => {
+    it("follows the theme while the page is open, in pictures and in charts to explore", async () => {
       const { page, complaints, close } = await open(browser, at("folder", `${name}.html`), { colorScheme: "light" });
-      await drawnCurves(page);
+      await explore(page.locator(".picture"));
+      const live = () =>
+        page
+          .locator(".live .scatterlayer .js-line")
+          .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).stroke));
+      expect(await live()).toContain(rgb(lightPalette.water));
       await page.emulateMedia({ colorScheme: "dark" });
-      await expect
-        .poll(() =>
-          page
-            .locator(".chart .scatterlayer .js-line")
-            .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).stroke)),
-        )
-        .toContain(rgb(darkPalette.water));
+      expect(await strokesOf(page)).toContain(rgb(darkPalette.water));
+      await expect.poll(live).toContain(rgb(darkPalette.water));
       expect(complaints).toEqual([]);
       await close();
     });
 
-    it("draws a chart only when it comes near", async () => {
-      const { page, close } = await open(browser, at("folder", `${name}.html`), {
-        viewport: { width: 1280, height: 300 },
-      });
-      await page.locator(".picture svg.main-svg").first().waitFor({ state: "attached" });
-      const far = page.locator("#figure-turn-by-angle svg.main-svg");
-      expect(await far.count()).toBe(0);
-      await page.locator("#figure-turn-by-angle").scrollIntoViewIfNeeded();
-      await far.first().waitFor({ state: "attached" });
+    it("loads the drawing library only when a reader asks to explore, and finds the way back", async () => {
+      const { page, complaints, close } = await open(browser, at("folder", `${name}.html`));
+      const asked: string[] = [];
+      page.on("request", (request) => asked.push(request.url()));
+      const picture = page.locator(".picture");
+      await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+      await page.waitForTimeout(300);
+      expect(asked).toEqual([]);
+      expect(await page.evaluate(() => "Plotly" in window)).toBe(false);
+      expect(await explore(picture)).toBe(14);
+      expect(asked.map((address) => address.replace(/.*\//u, ""))).toEqual(["plotly.min.js"]);
+      expect(await picture.locator("svg.drawing:visible").count()).toBe(0);
+      await picture.getByRole("button", { name: "Back to the still picture" }).click();
+      expect(await picture.locator(".live").count()).toBe(0);
+      expect(await picture.locator("svg.drawing:visible").count()).toBe(1);
+      await explore(page.locator("#figure-turn-by-angle"));
+      expect(asked).toHaveLength(1);
+      expect(complaints).toEqual([]);
+      await close();
+    });
+
+    it("shows the same ticks, words and colours in a picture and in its chart to explore, until a reader zooms", async () => {
+      const { page, complaints, close } = await open(browser, at("folder", `${name}.html`));
+      const figure = page.locator("#figure-turn-by-angle");
+      const still = figure.locator("svg.drawing:visible");
+      const texts = (where: Locator) => where.evaluateAll((all) => all.map(({ textContent }) => textContent));
+      const [x, y, titles, names] = await Promise.all(
+        [".ticks.x text", ".ticks.y text", ".axis-title", "text.name"].map((which) => texts(still.locator(which))),
+      );
+      const stroke = await still
+        .locator("path[data-curve]")
+        .first()
+        .evaluate((one) => getComputedStyle(one).stroke);
+      await explore(figure);
+      const live = figure.locator(".live");
+      expect(await texts(live.locator(".xtick text"))).toEqual(x);
+      expect(await texts(live.locator(".ytick text"))).toEqual(y);
+      expect((await texts(live.locator(".xtitle, .ytitle"))).sort()).toEqual(titles!.sort());
+      expect(
+        (await texts(live.locator(".annotation-text"))).map((text) => text!.replaceAll(/\s/gu, "")).sort(),
+      ).toEqual(names!.map((text) => text!.replaceAll(/\s/gu, "")).sort());
+      expect(
+        await live
+          .locator(".js-line")
+          .first()
+          .evaluate((one) => getComputedStyle(one).stroke),
+      ).toBe(stroke);
+      await live.locator('.modebar-btn[data-attr="zoom"][data-val="in"]').click();
+      await expect.poll(() => texts(live.locator(".xtick text"))).not.toEqual(x);
+      expect((await texts(live.locator(".xtick text"))).length).toBeGreaterThan(2);
+      expect(complaints).toEqual([]);
       await close();
     });
 
     it("sets panels side by side where there is room, one under the other on a phone", async () => {
       const { page, close } = await open(browser, at("folder", `${name}.html`));
-      await drawnCurves(page);
       const columns = () =>
-        page.locator(".picture .annotation-text").evaluateAll((texts) => {
-          const titles = texts.filter(({ textContent }) => textContent?.endsWith("cover"));
+        page.locator(".picture .panel-title:visible").evaluateAll((titles) => {
           return [titles.length, new Set(titles.map((one) => Math.round(one.getBoundingClientRect().left))).size];
         });
       expect(await columns()).toEqual([2, 2]);
       await page.setViewportSize({ width: 360, height: 740 });
-      await expect.poll(columns).toEqual([2, 1]);
+      expect(await columns()).toEqual([2, 1]);
       await page.setViewportSize({ width: 900, height: 740 });
-      await expect.poll(columns).toEqual([2, 2]);
+      expect(await columns()).toEqual([2, 2]);
       await close();
+    });
+
+    it("writes at least 12 px high on a phone, in texts that can be selected", async () => {
+      const { page, close } = await open(browser, at("folder", `${name}.html`), {
+        viewport: { width: 360, height: 740 },
+      });
+      const sizes = await shownDrawings(page)
+        .locator("text")
+        .evaluateAll((texts) =>
+          texts.map((text) => {
+            const scale = (text as SVGTextElement).getScreenCTM()?.a ?? 0;
+            const { fontSize, userSelect } = getComputedStyle(text);
+            return { size: Number.parseFloat(fontSize) * scale, userSelect };
+          }),
+        );
+      expect(sizes.length).toBeGreaterThan(20);
+      for (const { size, userSelect } of sizes) {
+        expect(size).toBeGreaterThanOrEqual(12);
+        expect(userSelect).toBe("text");
+      }
+      await close();
+    });
+
+    it("paints its first chart within half a second on a machine four times slower", async () => {
+      const times: number[] = [];
+      for (let run = 0; run < 5; run++) {
+        const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+        const page = await context.newPage();
+        const session = await context.newCDPSession(page);
+        await session.send("Emulation.setCPUThrottlingRate", { rate: 4 });
+        await page.goto(at("folder", `${name}.html`).href);
+        times.push(
+          await page.evaluate(
+            () =>
+              new Promise<number>((resolve) => {
+                new PerformanceObserver((list) => resolve(list.getEntries()[0]?.startTime ?? Number.NaN)).observe({
+                  type: "paint",
+                  buffered: true,
+                });
+              }),
+          ),
+        );
+        await context.close();
+      }
+      expect(Math.min(...times)).toBeLessThan(500);
     });
 
     it.each([`${name}.html`, "index.html", "checks.html"])("%s never scrolls sideways on a phone", async (file) => {
@@ -123,7 +212,6 @@ describe.skipIf(chromiumPath === undefined)(
         const { page, complaints, close } = await open(browser, at("folder", file), {
           viewport: { width, height: 740 },
         });
-        await drawnCurves(page);
         await page.locator("details").evaluateAll((all) => {
           for (const one of all) (one as HTMLDetailsElement).open = true;
         });
@@ -142,78 +230,67 @@ describe.skipIf(chromiumPath === undefined)(
       await desk.close();
     });
 
-    it("prints all charts in the colours for paper, and the answers last", async () => {
+    it("prints all charts in the colours for paper, whatever was explored, and the answers last", async () => {
       const { page, complaints, close } = await open(browser, at("folder", `${name}.html`), {
         colorScheme: "dark",
-        viewport: { width: 1280, height: 300 },
+        viewport: { width: 680, height: 994 },
       });
       expect(await page.locator(".answers").isVisible()).toBe(false);
+      await explore(page.locator("#figure-turn-by-angle"));
       await page.emulateMedia({ media: "print", colorScheme: "dark" });
-      await expect.poll(() => page.locator(".chart svg.main-svg").count()).toBe(6);
-      const strokes = await page
-        .locator(".chart .scatterlayer .js-line")
-        .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).stroke));
-      expect(strokes).toContain(rgb(lightPalette.water));
+      expect(await drawnCurves(page)).toEqual([8, 2]);
+      expect(await strokesOf(page)).toContain(rgb(lightPalette.water));
       expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe("rgb(255, 255, 255)");
-      for (const hidden of [".contents", ".working", ".reply", ".numbers"]) {
+      for (const hidden of [".contents", ".working", ".reply", ".numbers", ".explore", ".live"]) {
         expect(await page.locator(hidden).first().isVisible(), hidden).toBe(false);
       }
       expect(await page.locator(".answers").isVisible()).toBe(true);
-      const widest = await page
-        .locator(".chart svg.main-svg")
-        .evaluateAll((all) => Math.max(...all.map((one) => one.getBoundingClientRect().width)));
-      expect(widest).toBeLessThanOrEqual(680);
+      const widths = await shownDrawings(page).evaluateAll((all) =>
+        all.map((one) => one.getBoundingClientRect().width / (one.closest("figure")?.clientWidth ?? 0)),
+      );
+      for (const width of widths) expect(width).toBeCloseTo(1, 2);
       await page.emulateMedia({ media: "screen", colorScheme: "dark" });
-      await expect
-        .poll(() =>
-          page.locator(".picture .js-line").evaluateAll((lines) => lines.map((line) => getComputedStyle(line).stroke)),
-        )
-        .toContain(rgb(darkPalette.water));
+      expect(await strokesOf(page)).toContain(rgb(darkPalette.water));
       expect(complaints).toEqual([]);
       await close();
     });
 
-    it("draws before a real print, straight after opening", async () => {
-      const { page, close } = await open(browser, at("folder", `${name}.html`), {
-        viewport: { width: 1280, height: 200 },
-      });
-      await page.evaluate(() => {
-        window.addEventListener("afterprint", () =>
-          document.body.setAttribute("data-drawn", String(document.querySelectorAll("svg.main-svg").length)),
-        );
-      });
-      const pdf = await page.pdf({ preferCSSPageSize: true });
-      expect(pdf.length).toBeGreaterThan(20_000);
-      expect(await page.locator("body").getAttribute("data-drawn")).toBe("6");
-      await close();
-    });
-
-    it("works as one file in a folder of its own", async () => {
+    it("works as one file in a folder of its own, where a chart can be explored too", async () => {
       const { page, complaints, close } = await open(browser, at("alone", "sent.html"), {
         viewport: { width: 360, height: 740 },
       });
-      expect(await drawnCurves(page)).toEqual([14, 2]);
+      expect(await drawnCurves(page)).toEqual([8, 2]);
+      expect(await page.evaluate(() => "Plotly" in window)).toBe(false);
+      expect(await explore(page.locator(".picture"))).toBe(14);
       expect(await pageWidth(page)).toBeLessThanOrEqual(360);
       expect(complaints).toEqual([]);
       await close();
     });
 
-    it("shows the numbers where scripts are off", async () => {
-      const { page, close } = await open(browser, at("folder", `${name}.html`), { javaScriptEnabled: false });
-      expect(await page.locator(".picture noscript").isVisible()).toBe(true);
-      expect(await page.locator(".picture noscript").textContent()).toContain("Its numbers stand below");
+    it("reads whole where scripts are off: pictures, numbers, and no button that does nothing", async () => {
+      const { page, complaints, close } = await open(browser, at("folder", `${name}.html`), {
+        javaScriptEnabled: false,
+      });
+      const drawing = page.locator(".picture svg.drawing:visible");
+      expect(await drawing.count()).toBe(1);
+      expect(await drawing.locator("text", { hasText: "a hand can hold" }).first().isVisible()).toBe(true);
+      expect(await drawing.locator("path[data-curve]").first().getAttribute("d")).toMatch(/^M0,/u);
+      expect(await page.locator("button:visible").count()).toBe(0);
       await page.locator(".picture details.numbers summary").click();
       expect(await page.locator(".picture details.numbers table").first().isVisible()).toBe(true);
+      expect(complaints).toEqual([]);
       await close();
     });
 
-    it("says so where the drawing library is missing, and shows the numbers", async () => {
+    it("says so where the drawing library is missing, keeps the picture and shows the numbers", async () => {
       await mkdir(join(folder, "bare", "assets"), { recursive: true });
       for (const file of ["page.js", "page.css"]) {
         await copyFile(join(folder, "folder", "assets", file), join(folder, "bare", "assets", file));
       }
       const { page, close } = await open(browser, at("bare", "page.html"));
-      expect(await page.locator(".picture .chart").textContent()).toContain("could not be drawn");
+      await page.locator(".picture button.explore").click();
+      await expect.poll(() => page.locator(".picture button.explore").textContent()).toContain("could not be loaded");
+      expect(await page.locator(".picture svg.drawing:visible").count()).toBe(1);
       expect(await page.locator(".picture details.numbers table").first().isVisible()).toBe(true);
       await close();
     });

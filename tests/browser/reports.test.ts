@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -7,7 +7,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { realDisk } from "../../src/cli/disk.js";
 import { findNotebooks } from "../../src/cli/folders.js";
-import { chromiumPath, drawnCurves, launch, missing, open, pageWidth } from "./chromium.js";
+import { chromiumPath, drawnCurves, launch, missing, open, pageWidth, shownDrawings } from "./chromium.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const here = { currentFolder: root, packageFolder: root, disk: realDisk("browser") };
@@ -22,15 +22,16 @@ interface Label {
   readonly bottom: number;
 }
 
-/** Labels inside each chart, with where they stand on the page. */
-function chartLabels(page: Page): Promise<Label[][]> {
-  return page.locator(".chart").evaluateAll((charts) =>
-    charts.map((chart) =>
-      Array.from(chart.querySelectorAll(".annotation-text"), (label) => {
-        const { left, right, top, bottom } = label.getBoundingClientRect();
-        return { text: label.textContent ?? "", left, right, top, bottom };
-      }),
-    ),
+/** Texts inside each chart that the page shows, with where they stand on the page, and the frame of the chart. */
+function chartLabels(page: Page): Promise<{ labels: Label[]; frame: Label }[]> {
+  return shownDrawings(page).evaluateAll((charts) =>
+    charts.map((chart) => {
+      const place = (element: Element) => {
+        const { left, right, top, bottom } = element.getBoundingClientRect();
+        return { text: element.textContent?.trim() ?? "", left, right, top, bottom };
+      };
+      return { labels: Array.from(chart.querySelectorAll("text"), place), frame: place(chart) };
+    }),
   );
 }
 
@@ -81,8 +82,16 @@ describe.skipIf(chromiumPath === undefined)(
         const { page, complaints, close } = await open(browser, address, { viewport, colorScheme });
         for (const curves of await drawnCurves(page)) expect(curves).toBeGreaterThan(0);
         expect(await pageWidth(page)).toBeLessThanOrEqual(width);
-        for (const labels of await chartLabels(page)) {
-          for (const { text, left, right } of labels) expect(left >= 0 && right <= width, text).toBe(true);
+        for (const { labels, frame } of await chartLabels(page)) {
+          for (const { text, left, right, top, bottom } of labels) {
+            expect(left >= 0 && right <= width, text).toBe(true);
+            const isInside =
+              left >= frame.left - slack &&
+              right <= frame.right + slack &&
+              top >= frame.top - slack &&
+              bottom <= frame.bottom + slack;
+            expect(isInside, text).toBe(true);
+          }
           const pairs = labels.flatMap((one, index) => labels.slice(index + 1).map((other) => [one, other] as const));
           const covered = pairs.filter(([one, other]) => covers(one, other));
           expect(covered.map(([one, other]) => `${one.text} | ${other.text}`)).toEqual([]);
@@ -92,14 +101,18 @@ describe.skipIf(chromiumPath === undefined)(
       },
     );
 
+    it.each(pages.slice(0, notebooks.length))("%s is at most 400 kB", (file) => {
+      expect(statSync(join(folder, file)).size).toBeLessThanOrEqual(400 * 1024);
+    });
+
     it.each(pages.slice(0, notebooks.length))("%s prints every figure on one sheet", async (file) => {
       const { page, close } = await open(browser, pathToFileURL(join(folder, file)), { viewport: sheet });
-      const count = (await drawnCurves(page)).length;
+      const count = await page.locator("figure").count();
       await page.emulateMedia({ media: "print" });
       const sizes = () =>
         page.locator("figure").evaluateAll((figures) =>
           figures.map((figure) => {
-            const width = figure.querySelector("svg.main-svg")?.getBoundingClientRect().width ?? Number.NaN;
+            const width = figure.querySelector(".wide svg.drawing")?.getBoundingClientRect().width ?? Number.NaN;
             return { width, height: figure.getBoundingClientRect().height };
           }),
         );

@@ -18,7 +18,9 @@ const order = [
   "working",
   "published",
   "notebook",
+  "live",
   "report",
+  "page",
   "cli",
 ];
 

@@ -10,6 +10,7 @@ import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { lineSource, ownLine, readingsVariable } from "../../src/notebook/own-lines.js";
 import { ValueError } from "../../src/quantity/errors.js";
+import { noEffects } from "../cli/no-effects.js";
 import { limp } from "../reeving/builders.js";
 import { runHarness } from "./harness.js";
 
@@ -120,13 +121,10 @@ async function build(...args: string[]) {
         environment: { ...process.env, ...variables },
       }),
     plotly: async () => "",
+    ...noEffects,
     open: async () => {},
     installKernel: async () => "",
     link: async () => {},
-    library: async () => undefined,
-    lock: async () => async () => {},
-    sweep: async () => {},
-    remove: async () => {},
     signal: new AbortController().signal,
   };
   const code = await dispatch(["reports", ...args], surroundings);

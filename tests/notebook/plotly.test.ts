@@ -275,7 +275,11 @@ describe("layout", () => {
     const { data, layout, config } = draw(demoFigure, 2, darkPalette);
     const text = JSON.stringify({ data, layout });
     for (const colour of Object.values(lightPalette)) expect(text).not.toContain(colour);
-    expect(config).toEqual({ displaylogo: false, displayModeBar: "hover", responsive: true });
+    expect(config).toMatchObject({ displaylogo: false, displayModeBar: "hover", responsive: true });
+  });
+
+  test("no tool sends a chart anywhere", () => {
+    expect(draw(demoFigure).config).toMatchObject({ plotlyServerURL: "", showSendToCloud: false });
   });
 });
 

@@ -82,6 +82,29 @@ describe("a remembered run", { timeout: 120_000 }, () => {
     );
   });
 
+  it("is stale when a file changed while it ran, known before or not, and settles when the notebook writes it", async () => {
+    const read =
+      'import { readFileSync, writeFileSync } from "node:fs";\nconsole.log(readFileSync("numbers.csv", "utf8"))';
+    const page = kept("meanwhile", [code(read)]);
+    const numbers = path.join(page.folder, "numbers.csv");
+    const saving = (text: string) => ({
+      run: async (onFilesRead: (paths: readonly string[]) => void) => {
+        const executed = await run(page.file, { onFilesRead });
+        writeFileSync(numbers, text);
+        return executed;
+      },
+    });
+    writeFileSync(numbers, "85");
+    expect((await page.build(saving("86"))).printed).toBe("85\n");
+    expect(await page.build(saving("87"))).toMatchObject({ why: "stale, numbers.csv changed", printed: "86\n" });
+    expect(await page.build()).toMatchObject({ why: "stale, numbers.csv changed", printed: "87\n" });
+    expect((await page.build()).state).toBe("fresh");
+    page.write([code('import { writeFileSync } from "node:fs";\nwriteFileSync("numbers.csv", "88");'), code(read)]);
+    await page.build();
+    await page.build();
+    expect(await page.build()).toMatchObject({ state: "fresh", printed: "88\n" });
+  });
+
   it("is run again when its file is damaged, and is never kept of a run that failed", async () => {
     const page = kept("damaged", [code("console.log(1)")]);
     await page.build();

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { Refusal, UnitError, ValueError } from "../../src/quantity/errors.js";
 import { convert, parseQuantity } from "../../src/quantity/parse.js";
 import { type QuantityName, vocabulary } from "../../src/quantity/vocabulary.js";
+import { filesBelow, read } from "../house/project.js";
 
 const degree = Math.PI / 180;
 
@@ -93,6 +94,62 @@ describe("reading a value with its unit", () => {
 
   it("names the range that a value must keep to, in its unit", () => {
     expect(() => parseQuantity("ropeDiameter", "300 mm")).toThrow(/from 0\.000001 m to 0\.2 m/u);
+  });
+});
+
+/** Texts that would do something if anything read them as a program, or as an expression. */
+const programs = [
+  "import({ evil: 1 })",
+  'import("node:fs")',
+  'createUnit("evil")',
+  'createUnit("evil", "3 m")',
+  'evaluate("1 m")',
+  'parse("m")',
+  "config({})",
+  "f(x) = x",
+  "x = 3 m",
+  "sqrt(4) m",
+  "sqrt(m^2)",
+  "m; mm",
+  "m, mm",
+  "[m]",
+  "{m}",
+  "m.constructor",
+  'm["constructor"]',
+  "constructor",
+  "__proto__",
+  "toString",
+  "hasOwnProperty",
+  "globalThis.evil = 1",
+  "(() => { globalThis.evil = 1; })()",
+  "new Function('globalThis.evil = 1')()",
+  "process.exit()",
+  "m /* mm */",
+  "m + mm",
+  "m to mm",
+  "m in mm",
+  "m mod 2",
+  "m ? 1 : 2",
+  "<script>alert(1)</script>",
+  "m\u0000",
+];
+
+describe("the text of a unit", () => {
+  it.each(programs)("is read as a unit and as nothing else: %s", (text) => {
+    expect(() => parseQuantity("ropeDiameter", `6 ${text}`)).toThrow(UnitError);
+    expect(() => parseQuantity("ropeDiameter", text)).toThrow(ValueError);
+    expect(() => convert(1, text, "m")).toThrow(UnitError);
+    expect(() => convert(1, "m", text)).toThrow(UnitError);
+    expect(globalThis).not.toHaveProperty("evil");
+    // No text has made a unit, or changed one.
+    expect(() => convert(1, "evil", "m")).toThrow(UnitError);
+    expect(parseQuantity("ropeDiameter", "6 mm")).toBeCloseTo(0.006, 15);
+  });
+
+  it("stands in code that never runs a text", () => {
+    const files = filesBelow("src/quantity");
+    expect(files.length).toBeGreaterThan(10);
+    for (const file of files) expect(read(file), file).not.toMatch(/\beval\(|new Function|\.evaluate\(|\.compile\(/u);
   });
 });
 

@@ -41,6 +41,7 @@ function request(disk: ReturnType<typeof memoryDisk>, changed: Partial<BuildRequ
     run: async ({ name }) => variant(name),
     files: disk,
     plotly: async () => "window.Plotly = {};",
+    panel: async () => "",
     log: () => {},
     now: () => 0,
     ...changed,
@@ -139,7 +140,9 @@ describe("build", () => {
       }),
     );
     expect(built).toEqual(["first", "third"]);
-    expect(failures).toEqual([{ name: "second", message: "notebooks/second.ipynb, cell 4, line 12: no such sheave" }]);
+    expect(failures).toMatchObject([
+      { name: "second", message: "notebooks/second.ipynb, cell 4, line 12: no such sheave" },
+    ]);
     expect(disk.texts.get("out/second.html")).toBe(before.get("out/second.html"));
     expect(disk.texts.get("out/data/second.json")).toBe(before.get("out/data/second.json"));
     expect(disk.texts.get("out/first.html")).toContain("90\u00a0N");
@@ -260,7 +263,7 @@ describe("build", () => {
     const disk = memoryDisk(/third\.html$/u);
     const { built, failures } = await buildReports(request(disk));
     expect(built).toEqual(["first", "second"]);
-    expect(failures).toEqual([{ name: "third", message: "no space for out/third.html" }]);
+    expect(failures).toMatchObject([{ name: "third", message: "no space for out/third.html" }]);
     expect(disk.texts.has("out/data/third.json")).toBe(false);
   });
 

@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Figure } from "../../src/notebook/output.js";
 import { darkPalette, lightPalette, type Palette } from "../../src/notebook/palette.js";
+import { plotlyFigure } from "../../src/notebook/plotly.js";
+import type { PlotlyPart } from "../../src/notebook/traces.js";
+import { type ChartData, chartData } from "../../src/report/chartdata.js";
 import { dataTables } from "../../src/report/datatable.js";
 import { figureBlock } from "../../src/report/figure.js";
 import { PageIds } from "../../src/report/markdown.js";
@@ -38,7 +41,7 @@ describe("numbers of a figure", () => {
       figure([{ title: "", series, limits: [{ name: "a hand", value: 180, low: 140, high: 220 }] }]),
     );
     expect(rows(text)).toEqual(["1", "2", "3"]);
-    expect(text).toContain('<td class="number">–</td>');
+    expect(text).toContain("<td>–</td>");
     expect(text).toContain("1.23");
     expect(text).toContain("a hand: 180 (140 to 220)");
     expect(text).toContain("s, hauling");
@@ -50,27 +53,27 @@ describe("numbers of a figure", () => {
       { name: "model", x: [1, 2, 3], line: [1, 2, 3] },
       { name: "read", x: [1.5], points: [1.4] },
     ];
-    expect(dataTables(figure([{ title: "", series }])).text.match(/<table>/gu)).toHaveLength(2);
+    expect(dataTables(figure([{ title: "", series }])).text.match(/<table class="all-numbers">/gu)).toHaveLength(2);
   });
 });
 
 describe("chart data", () => {
-  const chart = (one: Figure) => {
-    const { text } = figureBlock(one, new PageIds());
-    return JSON.parse(/class="chart-data">(.*?)<\/script>/su.exec(text)?.[1] ?? "") as {
-      data: { y: unknown[]; line?: { color: string }; name: string }[];
-      arrangements: { room: number; layout: { font: { color: string } } }[];
-    };
+  const panel = {
+    title: "p",
+    series: [{ name: "s", x: [1, 2, 3], hauling: [1, 2, 3], easing: [0.1 + 0.2, null, 1], highlight: true }],
+  };
+  const numbers = (chart: ChartData, position: number): readonly (number | null)[] => {
+    const list = chart.lists[position]!;
+    return "there" in list ? [...numbers(chart, list.there), ...numbers(chart, list.back).toReversed()] : list;
   };
 
-  it("carries roles, never colours, and one arrangement for a phone and for each number of columns", () => {
-    const panel = {
-      title: "p",
-      series: [{ name: "s", x: [1, 2], hauling: [1, 2], easing: [0.1 + 0.2, 1], highlight: true }],
-    };
-    const drawn = chart(figure([panel, panel, panel, panel]));
-    expect(drawn.arrangements.map(({ room }) => room)).toEqual([0, 1, 2, 3]);
-    expect(drawn.arrangements[0]?.layout.font.color).toBe("<ink>");
+  it("carries roles, never colours, and one layout for a phone and one for a wide page", () => {
+    const drawn = chartData(figure([panel, panel, panel, panel]));
+    const columns = (layout: PlotlyPart) =>
+      new Set(["xaxis", "xaxis2", "xaxis3"].map((name) => String((layout[name] as { domain: number[] }).domain))).size;
+    expect(columns(drawn.layouts.narrow)).toBe(1);
+    expect(columns(drawn.layouts.wide)).toBe(2);
+    expect(drawn.layouts.narrow.font).toMatchObject({ color: "<ink>" });
     const text = JSON.stringify(drawn);
     for (const colour of [...Object.values(lightPalette), ...Object.values(darkPalette)])
       expect(text).not.toContain(colour);
@@ -78,9 +81,55 @@ describe("chart data", () => {
     expect(text).not.toContain("0.30000");
   });
 
+  it("keeps each list of numbers and each look once, and gives back every trace", () => {
+    const banded = {
+      title: "q",
+      series: [
+        { name: "t", x: [1, 2, 3], line: [1, 2, 3], bands: { line: { low: [0, 1, 2], high: [2, 3, 4] } } },
+        { name: "u", x: [4, 5], points: [1, 2] },
+      ],
+    };
+    const whole = figure([panel, banded, panel]);
+    const drawn = chartData(whole);
+    const texts = drawn.lists.map((list) => JSON.stringify(list));
+    expect(new Set(texts).size).toBe(texts.length);
+    expect(new Set(drawn.looks.map((look) => JSON.stringify(look))).size).toBe(drawn.looks.length);
+    const given = drawn.data.map(({ look, x, y, ...own }) => ({
+      ...drawn.looks[look],
+      ...own,
+      x: numbers(drawn, x),
+      y: numbers(drawn, y),
+    }));
+    const colours = (_key: string, value: unknown) =>
+      typeof value === "number" ? Number(value.toPrecision(4)) : value;
+    const roles = Object.fromEntries(Object.keys(lightPalette).map((role) => [role, `<${role}>`]));
+    const { data } = plotlyFigure(whole, roles as unknown as Palette, { narrow: true });
+    expect(given).toEqual(JSON.parse(JSON.stringify(data, colours)));
+  });
+
   it("cannot mistake a text for a role", () => {
-    const drawn = chart(figure([{ title: "<ink>", series: [{ name: "<water>", x: [1], line: [1] }] }]));
+    const drawn = chartData(figure([{ title: "<ink>", series: [{ name: "<water>", x: [1], line: [1] }] }]));
     expect(drawn.data.map(({ name }) => name)).toContain("&lt;water&gt;");
+  });
+});
+
+describe("a figure on a page", () => {
+  const { text } = figureBlock(
+    figure([{ title: "", series: [{ name: "s", x: [1, 2], line: [1, 2] }] }]),
+    new PageIds(),
+  );
+
+  it("is drawn for a phone and for a wide page, with its words for a reader without sight", () => {
+    expect(text.match(/<svg class="drawing"[^>]* role="img"/gu)).toHaveLength(2);
+    expect(text.match(/<desc [^>]*>ends at 3<\/desc>/gu)).toHaveLength(2);
+    expect(text).toMatch(/<div class="narrow"><svg class="drawing" viewBox="0 0 328 /u);
+    expect(text).toMatch(/<div class="wide"><svg class="drawing" viewBox="0 0 800 /u);
+    const ids = [...text.matchAll(/ id="([^"]+)"/gu)].map(([, id]) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it("offers a chart to explore only where a script shows the button", () => {
+    expect(text).toContain('<button type="button" class="explore" hidden>Explore this chart</button>');
   });
 });
 
@@ -108,7 +157,8 @@ describe("sketch", () => {
     const last = sketch.strokes[3]?.places ?? [];
     expect(last.length).toBeLessThanOrEqual(48);
     expect(last[0]).toEqual([4, 96]);
-    expect(last[last.length - 1]).toEqual([156, 4]);
+    // The scale reaches a twentieth beyond the highest value, as in the picture.
+    expect(last[last.length - 1]).toEqual([156, Math.round((96 - 92 / 1.05) * 10) / 10]);
     expect(isThumbnail(JSON.parse(JSON.stringify(sketch)))).toBe(true);
     expect(isThumbnail({ strokes: [{ kind: "hauling", highlight: true, places: [[1, '"/><script>']] }] })).toBe(false);
     expect(thumbnailSvg(sketch).text).toContain('class="hauling ours"');
@@ -118,9 +168,10 @@ describe("sketch", () => {
     expect(thumbnailOf(figure([])).strokes).toEqual([]);
     expect(thumbnailOf(figure([{ title: "", series: [{ name: "s", x: [], line: [] }] }])).strokes).toEqual([]);
     const flat = thumbnailOf(figure([{ title: "", series: [{ name: "s", x: [1, 2], line: [5, 5] }] }]));
+    const level = Math.round((96 - (92 * 5) / 5.25) * 10) / 10;
     expect(flat.strokes[0]?.places).toEqual([
-      [4, 50],
-      [156, 50],
+      [4, level],
+      [156, level],
     ]);
   });
 });

@@ -1,17 +1,25 @@
+import { drawingStyle } from "./drawing.js";
+
 /** Figures, tables, results, sketches. */
 export const figureStyle = `
 figure { margin: 2rem 0; max-width: 58rem; min-width: 0; }
 figure.picture { max-width: none; margin: 2.2rem 0 0; }
 figcaption { font: 600 1rem/1.4 var(--sans); max-width: 44rem; margin-bottom: 0.5rem; text-wrap: balance; }
 .picture figcaption { font-size: 1.125rem; }
-.caption, .note, figure noscript { display: block; font: 0.875rem/1.55 var(--sans); color: var(--quiet1); max-width: 44rem; margin: 0.5rem 0 0; }
-.chart { min-height: 22rem; width: 100%; overflow: hidden; }
-.picture .chart { min-height: 26rem; }
-.chart.missing { min-height: 0; font: 0.9375rem/1.5 var(--sans); color: var(--brick); }
-.chart svg text { user-select: text; -webkit-user-select: text; pointer-events: auto; }
+.caption, .note { display: block; font: 0.875rem/1.55 var(--sans); color: var(--quiet1); max-width: 44rem; margin: 0.5rem 0 0; }
+.chart .wide { max-width: 60rem; }
+.chart .narrow { display: none; max-width: 27rem; }
+.chart .live { width: 100%; overflow: hidden; }
+@media screen {
+  .chart.exploring > :not(.live) { display: none; }
+}
+.explore { font: 0.875rem/1.5 var(--sans); color: var(--water); background: none; border: 0; padding: 0.35rem 0; margin-top: 0.2rem; text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: 0.18em; cursor: pointer; }
+.explore:hover { text-decoration-thickness: 2px; }
+.explore:disabled { color: var(--quiet1); cursor: progress; text-decoration: none; }
 .numbers { font: 0.875rem/1.5 var(--sans); margin-top: 0.5rem; }
 .numbers .scroll { margin-top: 0.8rem; }
 
+${drawingStyle}
 .scroll { overflow-x: auto; max-width: 100%; margin: 0 0 1.4rem; }
 table { border-collapse: collapse; font: 0.875rem/1.45 var(--sans); font-variant-numeric: lining-nums tabular-nums; }
 caption { text-align: left; font-weight: 600; padding: 0 0 0.5rem; max-width: min(44rem, 100vw - 2.5rem); position: sticky; left: 0; }
@@ -20,7 +28,9 @@ th:last-child, td:last-child { padding-right: 0; }
 thead th { min-width: 4rem; color: var(--quiet1); vertical-align: bottom; border-bottom: 1.5px solid var(--ink); line-height: 1.3; }
 tbody tr { border-bottom: 1px solid var(--grid); }
 tbody th { min-width: 7rem; }
-.number { text-align: right; white-space: nowrap; }
+.number, .all-numbers td { text-align: right; white-space: nowrap; }
+.all-numbers th { text-align: right; }
+.all-numbers th { text-align: right; }
 thead th.number { white-space: normal; }
 .checks { width: 100%; }
 .checks th, .checks td { padding-right: 0.8rem; }
@@ -68,9 +78,13 @@ thead th.number { white-space: normal; }
   .sketch { width: 11rem; }
 }
 
+@media screen and (max-width: 719.98px) {
+  .chart { margin: 0 -0.5rem; }
+  .chart .wide { display: none; }
+  .chart:not(.exploring) .narrow { display: block; }
+}
 @media (max-width: 44.99rem) {
   .verdicts li { grid-template-columns: minmax(0, 1fr); gap: 0.25rem; }
-  .chart, .picture .chart { min-height: 20rem; width: auto; margin: 0 -1.25rem 0 -0.75rem; }
   .checks thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .checks, .checks tbody, .checks tr, .checks th, .checks td, .checks caption { display: block; }
   .checks tr { padding: 0.7rem 0; }

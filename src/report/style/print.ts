@@ -4,7 +4,7 @@ export const printStyle = `
 @page { size: A4; margin: 16mm 15mm 18mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10.5pt; line-height: 1.45; }
-  .top a, .contents, .numbers, .trace, .part.working, noscript { display: none; }
+  .top a, .contents, .numbers, .explore, .trace, .part.working, .trial .controls, noscript { display: none; }
   .top { padding: 0; }
   .opening { padding: 0.6rem 0 0; }
   h1 { font-size: 22pt; }
@@ -14,7 +14,9 @@ export const printStyle = `
   h1, h2, h3, figcaption, caption { break-after: avoid; }
   figure, .wide > .scroll, tr, .results > div, .question { break-inside: avoid; }
   figure, figure.picture { max-width: none; margin: 1rem 0; }
-  .chart, .picture .chart { min-height: 0; overflow: visible; }
+  .chart .wide { max-width: none; }
+  .chart .wide .drawing { max-height: 215mm; }
+  .chart .trial { display: none; }
   p, li { orphans: 3; widows: 3; }
   a { color: inherit; text-decoration: none; }
   .scroll { overflow: visible; }

@@ -1,0 +1,33 @@
+import type { ChoiceControl, Control, RangeControl, SwitchControl } from "../notebook/control.js";
+
+/** Type of the value that a control gives. */
+type ValueOf<One extends Control> = One extends RangeControl
+  ? number
+  : One extends ChoiceControl<infer Option>
+    ? Option
+    : boolean;
+
+/** A value for each of some controls. */
+export type SettingsOf<Named extends Readonly<Record<string, Control>>> = {
+  readonly [Name in keyof Named]: ValueOf<Named[Name]>;
+};
+
+/** A number that the reader may slide, in the first unit of its measure. */
+export function slide(fields: Omit<RangeControl, "kind">): RangeControl {
+  return { kind: "range", ...fields };
+}
+
+/** One of a few things, by their values and the words for them. */
+export function choice<const Option extends string>(
+  label: string,
+  words: Readonly<Record<Option, string>>,
+  initial: NoInfer<Option>,
+): ChoiceControl<Option> {
+  const options = (Object.entries(words) as [Option, string][]).map(([value, one]) => ({ value, label: one }));
+  return { kind: "choice", label, options, initial };
+}
+
+/** Something that is so, or not. */
+export function toggle(label: string, initial = false): SwitchControl {
+  return { kind: "switch", label, initial };
+}

@@ -1,0 +1,89 @@
+import type { AnySettings, Control, Controls } from "../notebook/control.js";
+import { firstUnits, type Measure, printed, printedRange, type Units } from "../notebook/measure.js";
+import type { Figure, LiveResult, LiveView } from "../notebook/output.js";
+import type { SettingsOf } from "./control.js";
+import { figureIn, type MeasuredFigure } from "./measured-figure.js";
+import { wholeSettings } from "./settings.js";
+
+/** A number that a model found, in the first unit of its measure. */
+export interface Found {
+  readonly label: string;
+  readonly measure: Measure;
+  readonly value: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** Words for numbers, in the units that the reader has chosen. */
+export interface Words {
+  /** A number, such as `86.3 N`. */
+  readonly say: (measure: Measure, value: number, digits?: number) => string;
+  /** A number with its range, such as `86.3 N, likely 70 to 105 N`. */
+  readonly sayFound: (found: Found) => string;
+}
+
+/** What a model found for one setting. */
+export interface Outcome {
+  readonly results: readonly Found[];
+  readonly figure: MeasuredFigure;
+  readonly sentence: string;
+}
+
+/** A model that a page computes with. */
+export interface LiveModel {
+  readonly name: string;
+  readonly controls: Controls;
+  /** Computes one setting; what is left out stays as on the page. Refuses what the controls do not take. */
+  readonly compute: (settings: AnySettings, units?: Units) => LiveView;
+}
+
+/** A model before it is made safe to call. */
+interface ModelFields<Named extends Readonly<Record<string, Control>>> {
+  readonly name: string;
+  readonly controls: Named;
+  readonly compute: (settings: SettingsOf<Named>, words: Words) => Outcome;
+}
+
+function wordsIn(units: Units): Words {
+  return {
+    say: (measure, value, digits) => printed(measure, value, units, digits),
+    sayFound: (found) => {
+      const { text, range } = shownResult(found, units);
+      return range === undefined ? text : `${text}, likely ${range}`;
+    },
+  };
+}
+
+function shownResult(found: Found, units: Units): LiveResult {
+  const { measure, value, low, high } = found;
+  const range =
+    low === undefined || high === undefined ? undefined : printedRange({ measure, value, low, high }, units);
+  return { ...found, text: printed(measure, value, units), ...(range !== undefined && { range }) };
+}
+
+/**
+ * Makes a model from controls and a function of their values.
+ *
+ * @param fields  name, controls by name, and the function
+ * @returns the model: it checks settings, and prints in the reader's units
+ */
+export function liveModel<const Named extends Readonly<Record<string, Control>>>({
+  name,
+  controls,
+  compute,
+}: ModelFields<Named>): LiveModel {
+  return {
+    name,
+    controls,
+    compute: (given, units = firstUnits) => {
+      // The check has seen every value.
+      const settings = wholeSettings(controls, given) as SettingsOf<Named>;
+      const { results, figure, sentence } = compute(settings, wordsIn(units));
+      return {
+        results: results.map((found) => shownResult(found, units)),
+        figure: figureIn(figure, units) satisfies Figure,
+        sentence,
+      };
+    },
+  };
+}

@@ -1,0 +1,72 @@
+import { firstUnits, printed, printedRange } from "../notebook/measure.js";
+import type { LivePanel, LiveResult } from "../notebook/output.js";
+import { checkShown } from "../notebook/shape.js";
+import { ValueError } from "../quantity/errors.js";
+import { suggestion } from "../quantity/suggestion.js";
+import type { Band } from "../sources/band.js";
+import { liveModels } from "./models.js";
+import { initialSettings } from "./settings.js";
+
+/** What a page has printed itself, by the label of the result that must say the same. */
+export interface PanelOptions {
+  /** Numbers, or numbers with their ranges, in the first unit of the result's measure. */
+  readonly agree?: Readonly<Record<string, number | Band>>;
+}
+
+/**
+ * A live panel: the model at the page's own case, with its controls.
+ *
+ * @param name  name of a model
+ * @param agree  the page's own numbers, by the label of a result [first unit of its measure]
+ * @returns the panel
+ * @throws ValueError for an unknown model or label, and where a printed number of the panel is not the page's own
+ * Example: livePanel("what-the-hand-feels").settings.wind → 12
+ */
+export function livePanel(name: string, { agree = {} }: PanelOptions = {}): LivePanel {
+  const model = liveModels.find((one) => one.name === name);
+  if (model === undefined)
+    throw unknown(
+      "model of a live panel",
+      name,
+      liveModels.map((one) => one.name),
+    );
+  const settings = initialSettings(model.controls);
+  const view = model.compute(settings);
+  for (const [label, own] of Object.entries(agree)) {
+    const result = view.results.find((one) => one.label === label);
+    if (result === undefined)
+      throw unknown(
+        "result of the panel",
+        label,
+        view.results.map((one) => one.label),
+      );
+    refuseOther(result, own);
+  }
+  const panel: LivePanel = { kind: "panel", model: name, controls: model.controls, settings, ...view };
+  checkShown(panel);
+  return panel;
+}
+
+/** Refuses a result that prints other digits than the page. */
+function refuseOther({ label, measure, text, range }: LiveResult, own: number | Band): void {
+  const band = typeof own === "number" ? undefined : own;
+  const value = typeof own === "number" ? own : own.value;
+  const expected = [printed(measure, value, firstUnits), band && printedRange({ measure, ...band }, firstUnits)];
+  if (text === expected[0] && (band === undefined || range === expected[1])) return;
+  throw new ValueError({
+    quantity: `${label}, as the panel has it`,
+    value: [text, range].filter(Boolean).join(", "),
+    allowed: `what the page says: ${expected.filter(Boolean).join(", ")}`,
+    advice: "Let both compute the same case with the same numbers.",
+  });
+}
+
+function unknown(quantity: string, value: string, known: readonly string[]): ValueError {
+  const near = suggestion(value, known);
+  return new ValueError({
+    quantity,
+    value: `"${value}"`,
+    allowed: known.join(", "),
+    advice: near === undefined ? "Choose one of these." : `Did you mean "${near}"?`,
+  });
+}

@@ -1,0 +1,204 @@
+import { figures } from "../../quantity/print.js";
+import { spreadLabels } from "../labels.js";
+import { type Course, courseOf, type Reach, type Way } from "./course.js";
+import { labelBoxes, leader } from "./label-room.js";
+import type { Spot } from "./pen.js";
+import { courseBox, placedCourse } from "./placed-course.js";
+import { type Box, moved, type Shape, shapeBox, type TextLine, textLead, textSize, textWidth } from "./shapes.js";
+import { drawnCourse, labelTexts, textIn, textRoom } from "./strip.js";
+import { directions, type Strips } from "./strips.js";
+import { takenRoom } from "./taken-room.js";
+import { ropeWidth } from "./thickness.js";
+import { type EndWords, footNote, stripTitle } from "./words.js";
+import { wrapped } from "./wrapped.js";
+
+/** A drawing for one width of page. */
+export interface Arrangement {
+  readonly width: number;
+  readonly height: number;
+  readonly shapes: readonly Shape[];
+}
+
+/** A course with the places of its labels. */
+interface LaidOut {
+  readonly course: Course;
+  readonly boxes: readonly Box[];
+  readonly labelRoom: number;
+  readonly anchor: "start" | "middle";
+  /** Factor on the thickness of ropes, where the drawing is small. */
+  readonly thickness: number;
+}
+
+const margin = 8;
+const stripGap = 26;
+const widestNote = 640;
+const largestScale = 1.3;
+
+/** From the load at the left to the hand at the right, labels around. */
+export function wideArrangement(strips: Strips, way: Way, words: EndWords): Arrangement {
+  const width = 900;
+  const labelRoom = 150;
+  const room = width - 250;
+  const reaches: Reach[] = [210, 180, 150, 125, 100, 75, 50].map((along) => ({ along, aside: 112 }));
+  const widthOf = (one: Course) => courseBox(one).right - courseBox(one).left;
+  let course = courseOf(strips, way, reaches[0]!);
+  for (const reach of reaches.slice(1)) if (widthOf(course) > room) course = courseOf(strips, way, reach);
+  const scale = Math.min(largestScale, room / widthOf(course));
+  const box = courseBox(course);
+  const left = Math.min(125, (width - scale * (box.right - box.left)) / 2);
+  const placed = placedCourse(course, { scale, down: false, shift: [left - scale * box.left, 0] });
+  const spots = spotsOf(placed);
+  const sizes = labelSizes(strips, words, labelRoom);
+  const order = [0, spots.length - 1, ...spots.keys()].filter((spot, index, all) => all.indexOf(spot) === index);
+  const found = labelBoxes(
+    order.map((index) => ({ spot: spots[index]!, ...sizes[index]! })),
+    takenRoom(placed),
+    { left: margin, right: width - margin },
+  );
+  const boxes = spots.map((_, index) => found[order.indexOf(index)]!);
+  return arranged(width, strips, words, {
+    course: placed,
+    boxes,
+    labelRoom,
+    anchor: "middle",
+    thickness: thicknessAt(scale),
+  });
+}
+
+/** From the load at the top to the hand below, labels in a column beside. */
+export function narrowArrangement(strips: Strips, way: Way, words: EndWords): Arrangement {
+  const width = 360;
+  const room = 146;
+  const course = courseOf(strips, way, { along: 78, aside: 62 });
+  const box = courseBox(course);
+  const scale = Math.min(1, room / (box.bottom - box.top));
+  const column = margin + scale * (box.bottom - box.top) + 16;
+  const labelRoom = width - margin - column;
+  const placed = placedCourse(course, { scale, down: true, shift: [margin - scale * box.top, -scale * box.left] });
+  const spots = spotsOf(placed);
+  const sizes = labelSizes(strips, words, labelRoom);
+  let reached = Number.NEGATIVE_INFINITY;
+  const wanted = spots.map(({ at }, index) => {
+    // Labels keep the order of the line, even where it runs up again.
+    reached = Math.max(reached, at[1]);
+    return { at: reached, room: sizes[index]!.height + 10 };
+  });
+  const reach = wanted.reduce((sum, { room: one }) => sum + one, courseBox(course).right - courseBox(course).left);
+  const heights = spreadLabels(wanted, -reach, 2 * reach);
+  const boxes = sizes.map(({ width: across, height }, index): Box => {
+    const top = heights[index]! - height / 2;
+    return { left: column, right: column + across, top, bottom: top + height };
+  });
+  return arranged(width, strips, words, {
+    course: placed,
+    boxes,
+    labelRoom,
+    anchor: "start",
+    thickness: thicknessAt(scale),
+  });
+}
+
+function thicknessAt(scale: number): number {
+  return Math.max(0.6, Math.min(1, scale));
+}
+
+function spotsOf({ load, stations, hand }: Course): Spot[] {
+  return [load, ...stations, hand];
+}
+
+/** The larger room of both ways: labels stand at the same place in both strips. */
+function labelSizes(strips: Strips, words: EndWords, labelRoom: number): { width: number; height: number }[] {
+  const [hauling, easing] = directions.map((direction) =>
+    labelTexts(strips, direction, { words, room: labelRoom }).map(textRoom),
+  );
+  return hauling!.map((one, index) => ({
+    width: Math.max(one.width, easing![index]!.width),
+    height: Math.max(one.height, easing![index]!.height),
+  }));
+}
+
+/** Both strips under each other, each with its heading, and the scale of thickness. */
+function arranged(width: number, strips: Strips, words: EndWords, laid: LaidOut): Arrangement {
+  const shapes: Shape[] = [];
+  let top = 0;
+  for (const direction of directions) {
+    const title = textBlock(stripTitle(strips, direction), { width, top: top + 4, bold: true });
+    const strip = stripShapes(strips, words, direction, laid);
+    const highest = Math.min(...strip.map((shape) => shapeBox(shape).top));
+    const shift = title.bottom + 14 - highest;
+    const down = strip.map((shape) => moved(shape, ([x, y]) => [x, y + shift]));
+    shapes.push(title.shape, ...down);
+    top = Math.max(...down.map((shape) => shapeBox(shape).bottom)) + stripGap;
+    shapes.push({
+      kind: "line",
+      points: [
+        [margin, top - stripGap / 2],
+        [width - margin, top - stripGap / 2],
+      ],
+      stroke: "grid",
+      width: 1,
+    });
+  }
+  const scale = thicknessScale(strips, { width, top: top + 2, thickness: laid.thickness });
+  return { width, height: Math.ceil(scale.bottom + margin), shapes: [...shapes, ...scale.shapes] };
+}
+
+function stripShapes(strips: Strips, words: EndWords, direction: (typeof directions)[number], laid: LaidOut): Shape[] {
+  const { course, boxes, labelRoom, anchor } = laid;
+  const texts = labelTexts(strips, direction, { words, room: labelRoom });
+  const spots = spotsOf(course);
+  const leaders = spots.flatMap((spot, index): Shape[] => {
+    const points = leader(spot, boxes[index]!);
+    return points ? [{ kind: "line", points, stroke: "quiet1", width: 0.8 }] : [];
+  });
+  const labels = texts.map((lines, index) =>
+    textIn(boxes[index]!, lines, anchorAt(spots[index]!, boxes[index]!, anchor)),
+  );
+  return [...leaders, ...drawnCourse(course, strips, direction, laid.thickness), ...labels];
+}
+
+/** Text beside its spot starts or ends there. */
+function anchorAt({ at: [x] }: Spot, { left, right }: Box, usual: "start" | "middle"): "start" | "middle" | "end" {
+  return left > x ? "start" : right < x ? "end" : usual;
+}
+
+/** A sentence over the width of the page. */
+function textBlock(
+  text: string,
+  { width, top, bold = false }: { readonly width: number; readonly top: number; readonly bold?: boolean },
+): { shape: Shape; bottom: number } {
+  const lines = wrapped({ text, role: bold ? "ink" : "quiet1", bold }, Math.min(width - 2 * margin, widestNote));
+  const box = { left: margin, right: width - margin, top, bottom: top + lines.length * textLead };
+  return { shape: textIn(box, lines, "start"), bottom: box.bottom };
+}
+
+/** Three samples of rope with their tensions, and what else is to be known. */
+function thicknessScale(
+  strips: Strips,
+  { width, top, thickness }: { readonly width: number; readonly top: number; readonly thickness: number },
+): { shapes: Shape[]; bottom: number } {
+  const samples = [0, 0.5, 1].map((share) => share * strips.largest);
+  const y = top + textLead / 2;
+  let x = margin;
+  const shapes = samples.flatMap((tension): Shape[] => {
+    const text: TextLine = { text: `${figures(tension)} N`, role: "quiet1" };
+    const from = x;
+    x += 40 + textWidth(text) + 18;
+    return [
+      {
+        kind: "rope",
+        points: [
+          [from, y],
+          [from + 32, y],
+        ],
+        width: thickness * ropeWidth(tension, strips.largest),
+      },
+      { kind: "text", at: [from + 38, y + 0.35 * textSize], lines: [text], anchor: "start" },
+    ];
+  });
+  const note = textBlock(`The harder the rope pulls, the thicker it is drawn, up to five times. ${footNote(strips)}`, {
+    width,
+    top: top + textLead + 6,
+  });
+  return { shapes: [...shapes, note.shape], bottom: note.bottom };
+}

@@ -1,0 +1,86 @@
+import { escapeHtml } from "../escape.js";
+import { lightPalette } from "../palette.js";
+import type { Drawing } from "./reeving-drawing.js";
+import { type Point, type Role, type Shape, textLead, textSize } from "./shapes.js";
+
+/** Dashes of a rope that goes out [px]. */
+const dash = [11, 4] as const;
+
+interface SvgOptions {
+  readonly width: number;
+  readonly title?: string | undefined;
+  readonly altText?: string | undefined;
+}
+
+/**
+ * A drawing as SVG that stands by itself: colours are those of the page, or those for light paper.
+ *
+ * @param drawing  from `reevingDrawing`
+ * @param width  room on the page [px]: the widest arrangement that fits is taken
+ * @param title  short name, read out first
+ * @param altText  finding, read out before the description
+ * @returns text of one svg element
+ * Example: drawingSvg(drawing, { width: 900 })
+ */
+export function drawingSvg(
+  { arrangements, description }: Drawing,
+  { width, title = "The line from load to hand", altText = "" }: SvgOptions,
+): string {
+  const chosen = arrangements.find((one) => one.width <= width) ?? arrangements.at(-1)!;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" class="reeving-drawing" role="img" viewBox="0 0 ${chosen.width} ${chosen.height}" width="100%" style="max-width:${chosen.width}px;height:auto" font-family="var(--sans, system-ui, sans-serif)" font-size="${textSize}">`,
+    `<title>${escaped(title)}</title>`,
+    `<desc>${escaped(`${altText} ${description}`.trim())}</desc>`,
+    ...chosen.shapes.map(shapeSvg),
+    "</svg>",
+  ].join("\n");
+}
+
+function colour(role: Role): string {
+  return `var(--${role}, ${lightPalette[role]})`;
+}
+
+function tenths(value: number): number {
+  return Math.round(value * 10) / 10;
+}
+
+function places(points: readonly Point[]): string {
+  return points.map(([x, y]) => `${tenths(x)},${tenths(y)}`).join(" ");
+}
+
+/** Characters that no page may hold are left out. */
+function escaped(text: string): string {
+  return escapeHtml(text.replaceAll(/[\p{Cc}\p{Cs}]/gu, " "));
+}
+
+function shapeSvg(shape: Shape): string {
+  switch (shape.kind) {
+    case "rope": {
+      const { points, width, dashedFrom } = shape;
+      const line =
+        dashedFrom === undefined
+          ? 'stroke-linecap="round"'
+          : `stroke-dasharray="${dash.join(" ")}" stroke-dashoffset="${tenths(dashedFrom % (dash[0] + dash[1]))}"`;
+      return `<polyline points="${places(points)}" fill="none" stroke="${colour("rope")}" stroke-width="${tenths(width)}" stroke-linejoin="round" ${line}/>`;
+    }
+    case "line": {
+      const { points, stroke, width, fill } = shape;
+      const element = fill === undefined ? "polyline" : "polygon";
+      const inside = fill === undefined ? "none" : colour(fill);
+      return `<${element} points="${places(points)}" fill="${inside}" stroke="${colour(stroke)}" stroke-width="${width}" stroke-linecap="round" stroke-linejoin="round"/>`;
+    }
+    case "circle": {
+      const { at, radius, stroke, width, fill } = shape;
+      return `<circle cx="${tenths(at[0])}" cy="${tenths(at[1])}" r="${tenths(radius)}" fill="${colour(fill)}" stroke="${colour(stroke)}" stroke-width="${tenths(width)}"/>`;
+    }
+    case "text": {
+      const { at, lines, anchor } = shape;
+      return lines
+        .map(
+          ({ text, role, bold }, index) =>
+            `<text x="${tenths(at[0])}" y="${tenths(at[1] + index * textLead)}" text-anchor="${anchor}" fill="${colour(role)}"${bold === true ? ' font-weight="600"' : ""}>${escaped(text)}</text>`,
+        )
+        .join("\n");
+    }
+  }
+}

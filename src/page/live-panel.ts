@@ -1,0 +1,142 @@
+/// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
+import { addressOf, readAddress, type Shared } from "../live/address.js";
+import type { LiveModel } from "../live/model.js";
+import { initialSettings } from "../live/settings.js";
+import { firstUnits } from "../notebook/measure.js";
+import { liveFigure } from "../report/livefigure.js";
+import { liveResults } from "../report/livepanel.js";
+import { copyText } from "./copy.js";
+import { fillForm, sayWhereSlidersStand, settingsIn, unitsIn } from "./form.js";
+
+/** How long a reader's hand rests before the sentence is spoken and the address written [ms]. */
+const rest = 250;
+
+/** The part of a page that answers the controls. */
+class LivePanelOnPage {
+  readonly #model: LiveModel;
+  readonly #place: HTMLElement;
+  readonly #form: HTMLFormElement;
+  #sentence = "";
+  #drawing = false;
+  #timer: number | undefined;
+
+  constructor(place: HTMLElement, model: LiveModel) {
+    this.#place = place;
+    this.#model = model;
+    this.#form = this.#part("form");
+  }
+
+  /** Shows the controls, takes a setting from the address, and follows the reader. */
+  start(): void {
+    this.#form.hidden = false;
+    this.#takeAddress(true);
+    this.#form.addEventListener("input", () => this.#changed());
+    this.#form.addEventListener("submit", (event) => event.preventDefault());
+    this.#form.addEventListener("reset", (event) => {
+      event.preventDefault();
+      this.#take({ settings: initialSettings(this.#model.controls), units: firstUnits });
+      this.#tell("");
+      this.#changed();
+    });
+    this.#part<HTMLButtonElement>("button.copy").addEventListener("click", () => void this.#copy());
+    window.addEventListener("hashchange", () => this.#takeAddress(false));
+    window.addEventListener("resize", () => this.#redraw());
+  }
+
+  #part<Part extends Element>(selector: string): Part {
+    const part = this.#place.querySelector<Part>(selector);
+    if (part === null) throw new Error(`The live panel has no ${selector}.`);
+    return part;
+  }
+
+  #shared(): Shared {
+    return { settings: settingsIn(this.#form, this.#model.controls), units: unitsIn(this.#form) };
+  }
+
+  #take({ settings, units }: Shared): void {
+    fillForm(this.#form, settings, units);
+    sayWhereSlidersStand(this.#form, this.#model.controls, settings, units);
+  }
+
+  #takeAddress(first: boolean): void {
+    const read = readAddress(this.#model.controls, window.location.hash);
+    if (read === undefined) {
+      // A browser that comes back to a page fills its forms in; results and figure stand as on paper.
+      if (first) this.#take({ settings: initialSettings(this.#model.controls), units: firstUnits });
+      return;
+    }
+    this.#take(read);
+    this.#tell(read.refusals.join(" "));
+    this.#draw();
+    this.#settle();
+    if (first) this.#place.scrollIntoView();
+  }
+
+  #changed(): void {
+    this.#part<HTMLElement>(".link").hidden = true;
+    this.#redraw();
+    window.clearTimeout(this.#timer);
+    this.#timer = window.setTimeout(() => {
+      this.#settle();
+      this.#writeAddress();
+    }, rest);
+  }
+
+  /** Draws with the next picture of the screen, however often it is asked before. */
+  #redraw(): void {
+    if (this.#drawing) return;
+    this.#drawing = true;
+    window.requestAnimationFrame(() => {
+      this.#drawing = false;
+      this.#draw();
+    });
+  }
+
+  #draw(): void {
+    const { settings, units } = this.#shared();
+    const { results, figure, sentence } = this.#model.compute(settings, units);
+    sayWhereSlidersStand(this.#form, this.#model.controls, settings, units);
+    this.#part(".numbers-now").innerHTML = liveResults(results).text;
+    const box = this.#part("figure");
+    box.innerHTML = liveFigure(figure, box.clientWidth).text;
+    this.#sentence = sentence;
+  }
+
+  /** What is said waits until the reader rests, so that it is spoken once. */
+  #settle(): void {
+    if (this.#sentence !== "") this.#part(".sentence").textContent = this.#sentence;
+  }
+
+  #address(): string {
+    return addressOf(this.#model.controls, this.#shared());
+  }
+
+  #writeAddress(): void {
+    const address = this.#address();
+    const { pathname, search } = window.location;
+    window.history.replaceState(null, "", address === "" ? pathname + search : address);
+  }
+
+  async #copy(): Promise<void> {
+    this.#writeAddress();
+    const link = window.location.href;
+    if (await copyText(link)) return this.#tell("The link is copied.");
+    const box = this.#part<HTMLElement>(".link");
+    const field = this.#part<HTMLInputElement>(".link input");
+    box.hidden = false;
+    field.value = link;
+    field.select();
+    this.#tell("The link stands here, ready to be copied.");
+  }
+
+  #tell(text: string): void {
+    this.#part(".told").textContent = text;
+  }
+}
+
+/** Starts the panels of a model on the page that has loaded it. */
+export function startPanels(model: LiveModel): void {
+  for (const place of document.querySelectorAll<HTMLElement>("[data-live-model]"))
+    if (place.dataset.liveModel === model.name) new LivePanelOnPage(place, model).start();
+}

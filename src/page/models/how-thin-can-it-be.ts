@@ -1,0 +1,4 @@
+import { howThinCanItBe } from "../../live/how-thin-can-it-be.js";
+import { startPanels } from "../live-panel.js";
+
+startPanels(howThinCanItBe);

@@ -1,0 +1,4 @@
+import { whatTheHandFeels } from "../../live/what-the-hand-feels.js";
+import { startPanels } from "../live-panel.js";
+
+startPanels(whatTheHandFeels);

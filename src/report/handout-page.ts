@@ -1,0 +1,138 @@
+import { cautionsInShort } from "./cautions.js";
+import { addressOf } from "./handout-address.js";
+import { addressCode } from "./handout-code.js";
+import type { HandoutContent } from "./handout-content.js";
+import { handoutPicture } from "./handout-picture.js";
+import { handoutStyle } from "./handout-style.js";
+import { html, Markup } from "./html.js";
+import { PageIds, unparted } from "./markdown.js";
+import type { ReportRecord } from "./record.js";
+
+/** A report that gets a sheet. */
+export type HandoutTopic = Pick<ReportRecord, "name" | "question" | "handout">;
+
+interface Handout {
+  /** In the order of their sheets, at least one. */
+  readonly topics: readonly HandoutTopic[];
+  /** Folder of the reports on the web; without it the sheets have a line to write the address on. */
+  readonly address?: URL | undefined;
+}
+
+/** Title by which a handout, and a print of it, is known. */
+export const handoutMark = "haulbook handout";
+
+/** Most characters of texts that nothing else keeps short. */
+const most = { question: 160, title: 200, caption: 330, answer: 560, result: 300 } as const;
+/** Characters of question and rules from which the words are set smaller. */
+const longFrom = 420;
+
+const defaultTable = {
+  caption: "Your own readings: the pull that brings the line in, and what is left to hold when it goes out.",
+  columns: ["Date", "Wind [kn]", "Line", "Load [N]", "Pull [N]", "Ease [N]", "Remark"],
+  rows: [[], [], [], [], [], []],
+} as const;
+
+/** Whole sentences up to a length; a longer first one is cut at a word. A cut shows. */
+function within(text: string, length: number): string {
+  if (text.length <= length) return text;
+  const head = text.slice(0, length - 1);
+  const end = Math.max(head.lastIndexOf(". "), head.lastIndexOf("? "));
+  return end > 0 ? `${head.slice(0, end + 1)} …` : `${head.slice(0, Math.max(1, head.lastIndexOf(" ")))} …`;
+}
+
+function pictureOf({ picture }: HandoutContent, id: string): Markup | undefined {
+  if (picture === undefined) return undefined;
+  return html`<figure>
+<figcaption>${unparted(within(picture.title, most.title))}</figcaption>
+<div class="picture">${handoutPicture(picture, id)}</div>
+<p class="caption">${unparted(within(picture.caption, most.caption))}</p>
+</figure>
+`;
+}
+
+function rulesOf({ rules }: HandoutContent): Markup {
+  return html`<section class="rules">
+<h2>To remember</h2>
+<ol>
+${rules.map(({ text, range }) => {
+  const said = within(text, range === undefined ? most.answer : most.result);
+  return html`<li><span${range !== undefined && html` class="text"`}>${unparted(said)}</span>${range !== undefined && html` <span class="range">(${unparted(within(range, most.result))})</span>`}</li>\n`;
+})}</ol>
+</section>
+`;
+}
+
+function tableOf({ sheetTable }: HandoutContent): Markup {
+  const { caption, columns, rows } = sheetTable ?? defaultTable;
+  return html`<div class="sheet" role="group" aria-label="Table to fill in" tabindex="0">
+<table>
+<caption><b>To fill in.</b> ${unparted(caption)}</caption>
+<thead><tr>${columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
+<tbody>
+${rows.map((row: readonly string[]) => html`<tr>${columns.map((_, column) => html`<td>${row[column]}</td>`)}</tr>\n`)}</tbody>
+</table>
+</div>
+`;
+}
+
+function footOf({ handout }: HandoutTopic, address: string | undefined): Markup {
+  return html`<footer class="foot">
+${address !== undefined && addressCode(address)}<div class="says">
+${
+  address === undefined
+    ? html`<p class="blank">The whole report, with its working:</p>`
+    : html`<p class="address">The whole report, with its working: <a href="${address}">${address}</a></p>`
+}
+${handout.demo && html`<p><b>Demo data is invented.</b> Measure your own boat before you rely on a number.</p>\n`}${cautionsInShort()}</div>
+</footer>
+`;
+}
+
+function sheet(topic: HandoutTopic, address: URL | undefined, ids: PageIds): Markup {
+  const { name, handout } = topic;
+  const id = ids.take(name);
+  const question = within(topic.question, most.question);
+  const words =
+    question.length + handout.rules.reduce((sum, { text, range = "" }) => sum + text.length + range.length, 0);
+  return html`<article class="topic${words > longFrom && " long"}" aria-labelledby="${id}">
+<header class="head"><b>haulbook</b><div class="who"><span class="blank">Name</span><span class="blank">Date</span></div></header>
+<h1 id="${id}">${question}</h1>
+${pictureOf(handout, ids.take(`${name} picture`))}${rulesOf(handout)}${tableOf(handout)}${footOf(topic, address && addressOf(address, name))}</article>
+`;
+}
+
+/**
+ * The handout of a clinic: one side of A4 for each topic, to be printed; it carries everything itself and runs no script.
+ *
+ * @param handout  topics, and where their reports stand on the web
+ * @returns HTML text, the same for the same reports
+ * @throws ValueError for an address that is too long
+ * Example: handoutHtml({ topics: [record], address: reportsAddress("https://club.example") })
+ */
+export function handoutHtml({ topics, address }: Handout): string {
+  const ids = new PageIds();
+  const title = `${handoutMark}: ${topics.length} ${topics.length === 1 ? "topic" : "topics"}`;
+  return html`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="referrer" content="no-referrer">
+<title>${title}</title>
+<style>${new Markup(handoutStyle)}</style>
+</head>
+<body>
+<main>
+${topics.map((topic) => sheet(topic, address, ids))}</main>
+</body>
+</html>
+`.text;
+}
+
+/** Whether a file, a page or a print, is a handout of ours: it may be replaced by a newer one. */
+export function isHandout(text: string): boolean {
+  return (
+    text.includes(`<title>${handoutMark}: `) || (text.startsWith("%PDF-") && text.includes(`/Title (${handoutMark}: `))
+  );
+}

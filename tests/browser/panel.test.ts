@@ -1,0 +1,243 @@
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { realDisk } from "../../src/cli/disk.js";
+import { liveModels } from "../../src/live/models.js";
+import { livePanel } from "../../src/live/panel.js";
+import type { ExecutedNotebook } from "../../src/notebook/executed.js";
+import { firstUnits } from "../../src/notebook/measure.js";
+import { buildReports } from "../../src/report/build.js";
+import { sample } from "../report/sample.js";
+import { chromiumPath, launch, missing, open, pageWidth } from "./chromium.js";
+
+const names = liveModels.map(({ name }) => name);
+
+/** A report with a live panel. */
+function withPanel(name: string): ExecutedNotebook {
+  const cell = { type: "code", number: 40, source: `show(livePanel("${name}"))`, outputs: [livePanel(name)] } as const;
+  return { ...sample, name, cells: [...sample.cells, cell] };
+}
+
+/** What the panel says: its numbers, its sentence, the words of its figure and the figure itself. */
+async function said(page: Page) {
+  const texts = (selector: string) =>
+    page.locator(selector).evaluateAll((all) => all.map(({ textContent }) => textContent ?? ""));
+  return {
+    results: await texts(".trial .results dd"),
+    sentence: (await texts(".trial .sentence"))[0],
+    title: (await texts(".trial figcaption"))[0],
+    figure: await page.locator(".trial figure svg").first().innerHTML(),
+  };
+}
+
+const hash = (page: Page) => page.evaluate(() => window.location.hash);
+
+describe.skipIf(chromiumPath === undefined)(
+  `the live panel in a browser${chromiumPath ? "" : ` (${missing})`}`,
+  { timeout: 60_000 },
+  () => {
+    let browser: Browser;
+    let folder: string;
+    const at = (form: "folder" | "single", name: string, behind = "") =>
+      new URL(`${pathToFileURL(join(folder, form, `${name}.html`)).href}${behind}`);
+
+    beforeAll(async () => {
+      folder = await mkdtemp(join(tmpdir(), "haulbook-live-"));
+      const plotly = await readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8");
+      const bundles = new URL("../../dist/page/bundles/", import.meta.url);
+      const panel = (model: string) => readFile(fileURLToPath(new URL(`${model}.js`, bundles)), "utf8");
+      for (const singleFile of [false, true]) {
+        const { failures } = await buildReports({
+          notebooks: names.map((name) => ({ name, path: `${name}.ipynb` })),
+          outputFolder: join(folder, singleFile ? "single" : "folder"),
+          singleFile,
+          run: async ({ name }) => withPanel(name),
+          files: realDisk("test"),
+          plotly: async () => plotly,
+          panel,
+          log: () => {},
+          now: () => 0,
+        });
+        expect(failures).toEqual([]);
+      }
+      browser = await launch();
+    }, 60_000);
+
+    afterAll(async () => {
+      await browser?.close();
+      await rm(folder, { recursive: true, force: true });
+    });
+
+    it.each(names)(
+      "%s: what is computed in the browser is what the page was built with, to the last digit",
+      async (name) => {
+        const { page, complaints, close } = await open(browser, at("folder", name));
+        const written = await said(page);
+        // A setting and back: everything is computed anew.
+        await page.locator(".units input[value=kgf]").check();
+        await expect.poll(() => hash(page)).toBe("#try:unit-force=kgf");
+        await page.locator("button[type=reset]").click();
+        await expect.poll(() => hash(page)).toBe("");
+        await expect.poll(async () => (await said(page)).results).toEqual(written.results);
+        const { figure: _drawn, ...words } = written;
+        await expect.poll(() => said(page)).toMatchObject(words);
+        const { results, sentence } = livePanel(name);
+        expect(written.sentence).toBe(sentence);
+        expect(written.results).toEqual(
+          results.map(({ text, range }) => (range === undefined ? text : `${text} likely ${range}`)),
+        );
+        expect(complaints).toEqual([]);
+        await close();
+      },
+    );
+
+    it("moves numbers, figure and address with a slider under the keys, and a loaded address brings them back", async () => {
+      const { page, complaints, close } = await open(browser, at("folder", "what-the-hand-feels"));
+      const before = await said(page);
+      await page.getByLabel("Apparent wind").focus();
+      for (let press = 0; press < 4; press++) await page.keyboard.press("ArrowRight");
+      await expect.poll(() => hash(page)).toBe("#try:wind=14");
+      const after = await said(page);
+      expect(after.results).not.toEqual(before.results);
+      expect(after.figure).not.toBe(before.figure);
+      expect(after.sentence).toContain("14\u00a0kn");
+      expect(await page.locator(".slide output").first().textContent()).toBe("14\u00a0kn");
+      const model = liveModels.find(({ name }) => name === "what-the-hand-feels")!;
+      expect(after.sentence).toBe(model.compute({ wind: 14 }, firstUnits).sentence);
+      await close();
+
+      const again = await open(browser, at("folder", "what-the-hand-feels", "#try:wind=14"));
+      await expect.poll(() => said(again.page)).toEqual(after);
+      expect(await again.page.getByLabel("Apparent wind").inputValue()).toBe("14");
+      expect([...complaints, ...again.complaints]).toEqual([]);
+      await again.close();
+    });
+
+    it("works every kind of control by keyboard", async () => {
+      const { page, close } = await open(browser, at("folder", "what-the-hand-feels"));
+      await page.getByRole("radio", { name: "8, coarse" }).focus();
+      await page.keyboard.press("ArrowRight");
+      await page.getByRole("switch", { name: "Wet" }).focus();
+      await page.keyboard.press("Space");
+      await page.getByLabel("Last block").focus();
+      await page.keyboard.press("ArrowDown");
+      await expect.poll(() => hash(page)).toBe("#try:block=toothed&strands=16&wet=on");
+      await page.locator("button[type=reset]").focus();
+      await page.keyboard.press("Enter");
+      await expect.poll(() => hash(page)).toBe("");
+      expect(await page.getByRole("switch", { name: "Wet" }).isChecked()).toBe(false);
+      await close();
+    });
+
+    it("switches units of numbers, sliders and axes, and keeps the setting", async () => {
+      const { page, close } = await open(browser, at("folder", "what-the-hand-feels"));
+      const newtons = Number.parseFloat((await said(page)).results[0]!);
+      await page.locator(".units input[value=lbf]").check();
+      await page.locator(".units input[value='m/s']").check();
+      await expect.poll(() => hash(page)).toBe("#try:unit-force=lbf&unit-wind=m%2Fs");
+      const shown = await said(page);
+      expect(Number.parseFloat(shown.results[0]!) * 4.4482216).toBeCloseTo(newtons, 0);
+      expect(shown.figure).toContain("[lbf]");
+      expect(shown.figure).not.toContain("[N]");
+      expect(await page.locator(".slide output").first().textContent()).toBe("6.2\u00a0m/s");
+      expect(await page.getByLabel("Apparent wind").inputValue()).toBe("12");
+      await close();
+    });
+
+    it("says what an address asks for and cannot have, and uses the page's own", async () => {
+      const address = at("folder", "around-a-ring", "#try:load=99999&round=square&angle=90");
+      const { page, complaints, close } = await open(browser, address);
+      await expect.poll(() => page.locator(".told").textContent()).toContain("“99999” is not possible here");
+      expect(await page.locator(".told").textContent()).toContain("“square”");
+      expect(await page.getByLabel("Load", { exact: true }).inputValue()).toBe("300");
+      expect(await page.getByLabel("Angle of contact").inputValue()).toBe("90");
+      expect(complaints).toEqual([]);
+      await close();
+    });
+
+    it("follows an address that changes while the page is open, and leaves headings alone", async () => {
+      const { page, close } = await open(browser, at("folder", "around-a-ring"));
+      await page.evaluate(() => {
+        window.location.hash = "#try:angle=45";
+      });
+      await expect.poll(() => page.getByLabel("Angle of contact").inputValue()).toBe("45");
+      await expect.poll(async () => (await said(page)).sentence).toContain("45°");
+      await page.evaluate(() => {
+        window.location.hash = "#how-sure";
+      });
+      expect(await page.getByLabel("Angle of contact").inputValue()).toBe("45");
+      await close();
+    });
+
+    it("hands over a link to a setting", async () => {
+      const { page, close } = await open(browser, at("folder", "around-a-ring"));
+      await page.getByLabel("Angle of contact").fill("45");
+      await page.getByRole("button", { name: "Copy a link to this setting" }).click();
+      await expect.poll(() => page.locator(".told").textContent()).toContain("link");
+      expect(page.url()).toContain("#try:angle=45");
+      const shown = page.locator(".link input");
+      if (await shown.isVisible()) expect(await shown.inputValue()).toBe(page.url());
+      await close();
+    });
+
+    it("works in a single file under its own policy", async () => {
+      const { page, complaints, close } = await open(browser, at("single", "purchases-and-lost-force", "#try:parts=6"));
+      await expect.poll(async () => (await said(page)).sentence).toContain("6:1");
+      expect(complaints).toEqual([]);
+      await close();
+    });
+
+    it("reads whole without scripts: results and figure, no dead controls", async () => {
+      const { page, close } = await open(browser, at("folder", "what-the-hand-feels"), { javaScriptEnabled: false });
+      const shown = await said(page);
+      expect(shown.sentence).toBe(livePanel("what-the-hand-feels").sentence);
+      expect(shown.results).toHaveLength(livePanel("what-the-hand-feels").results.length);
+      expect(await page.locator(".trial form").isVisible()).toBe(false);
+      expect(await page.locator(".trial noscript").isVisible()).toBe(true);
+      await close();
+    });
+
+    it("prints the numbers and the figure without the controls", async () => {
+      const { page, close } = await open(browser, at("folder", "what-the-hand-feels"));
+      await page.emulateMedia({ media: "print" });
+      expect(await page.locator(".trial form").isVisible()).toBe(false);
+      expect(await page.locator(".trial .sentence").isVisible()).toBe(true);
+      await close();
+    });
+
+    it.each(names)("%s: fits a phone, every control labelled", async (name) => {
+      for (const width of [360, 320]) {
+        const { page, close } = await open(browser, at("folder", name), { viewport: { width, height: 740 } });
+        expect(await pageWidth(page)).toBeLessThanOrEqual(width);
+        const bare = await page
+          .locator(".trial form :is(input, select):not([readonly])")
+          .evaluateAll((all) => all.filter((one) => !(one as HTMLInputElement).labels?.length).length);
+        expect(bare).toBe(0);
+        await close();
+      }
+    });
+
+    it.each(["light", "dark"] as const)(
+      "has no fault that a checker of accessibility finds, in the %s theme",
+      async (scheme) => {
+        const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+        const { page, close } = await open(browser, at("folder", "what-the-hand-feels"), {
+          colorScheme: scheme,
+          bypassCSP: true,
+        });
+        await page.addScriptTag({ content: axe });
+        const faults = await page.evaluate(async () => {
+          const run = (window as unknown as { axe: { run(place: string): Promise<{ violations: { id: string }[] }> } })
+            .axe;
+          return (await run.run(".trial")).violations.map(({ id }) => id);
+        });
+        expect(faults).toEqual([]);
+        await close();
+      },
+    );
+  },
+);
