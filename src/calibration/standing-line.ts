@@ -136,8 +136,7 @@ function fromReadings({ request, title, off, treads, calibration }: Found): Stan
       loss: times(calibrated.lossFactor, knobs[0]!.record),
       drag: times(calibrated.dragFactor, dragShare(calibration)),
     },
-    line: (catalogue, drawn) =>
-      asCalibrated(catalogue, drawn ? { ...calibrated, ...drawnFactors(drawn) } : calibrated),
+    line: (catalogue, drawn) => asCalibrated(catalogue, drawn ? { ...calibrated, ...drawnFactors(drawn) } : calibrated),
     knobs: (catalogue) => [...catalogue.filter(({ turns }) => !measuredCauses.includes(turns)), ...knobs],
     settled: ({ value }) => ({ value, low: value, high: value }),
   };

@@ -144,20 +144,20 @@ describe("a marked number that cannot be", () => {
 describe("a formula in print", () => {
   it("sets signs with what stands below them", () => {
     expect(["T_hand", "μ", "z0", "VR", "D/d", "m'_wet", "T_2W"].map(signTex)).toEqual([
-      "{T_{\\mathrm{hand}}}",
+      "{T_{\\text{hand}}}",
       "{μ}",
-      "{z_{\\mathrm{0}}}",
+      "{z_{\\text{0}}}",
       "{\\mathit{VR}}",
       "(D/d)",
-      "{m'_{\\mathrm{wet}}}",
-      "{T_{\\mathrm{2W}}}",
+      "{m'_{\\text{wet}}}",
+      "{T_{\\text{2W}}}",
     ]);
   });
 
   it("keeps fractions whole and puts powers in brackets", () => {
     const [tex = ""] = stepTex(hold.steps.find(({ id }) => id === "apparent-speed")!);
-    expect(tex).toContain("\\sqrt{{\\left({V_{\\mathrm{T}}} \\cdot \\sin\\left({β_{\\mathrm{T}}}\\right)\\right)}^{2}");
-    expect(stepTex(hold.steps.at(-1)!)[0]).toContain("\\frac{{T_{\\mathrm{load}}} - {c}}{{k}}");
+    expect(tex).toContain("\\sqrt{{\\left({V_{\\text{T}}} \\cdot \\sin\\left({β_{\\text{T}}}\\right)\\right)}^{2}");
+    expect(stepTex(hold.steps.at(-1)!)[0]).toContain("\\frac{{T_{\\text{load}}} - {c}}{{k}}");
   });
 
   it("escapes hostile words, and lets no sign or unit be a command", () => {
