@@ -30,10 +30,10 @@ describe("a page with numbers that unfold", () => {
   ];
 
   it("marks them in answer, prose, tables, results and answers to questions", () => {
-    expect(buttons.length).toBe(6);
-    expect(buttons.map(([, id]) => id)).toEqual(
-      expect.arrayContaining(["working-hold", "working-purchase", "working-of-pull-on-the-purchase"]),
-    );
+    // Six numbers of the page, and five in panels that lead to earlier steps.
+    expect(buttons.filter(([, , text = ""]) => /^[\d.]/u.test(text))).toHaveLength(6);
+    expect(buttons).toHaveLength(11);
+    expect(buttons.map(([, id]) => id)).toEqual(expect.arrayContaining(["working-hold", "working-purchase"]));
     expect(page).toMatch(/<div class="answer">\s*<p>You hold <button/u);
     expect(page).toMatch(/<td class="number"><button [^>]*>\d+<\/button><\/td>/u);
     expect(page).toMatch(/<dd><b><button /u);
@@ -49,16 +49,22 @@ describe("a page with numbers that unfold", () => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
-  it("shows the last step open and the steps before it folded, formulas as MathML", () => {
-    const panel = page.slice(
-      page.indexOf('id="working-hold"'),
-      page.indexOf("</div>", page.indexOf("In code: <code>airDensity")),
-    );
-    expect(panel.match(/<details class="earlier">/gu)).toHaveLength(4);
-    expect(panel).toContain("worked out below: Sheet load by the rule with one coefficient");
-    expect(panel).toContain("<mfrac>");
-    expect(panel).toContain("In code: <code>prepareLine</code>");
-    expect(panel).toContain('href="#source-euler-1769"');
+  it("leads from a number back to what it came from, step by step, formulas as MathML", () => {
+    /** Panel with an id. */
+    const panel = (id: string) => {
+      const from = page.indexOf(`id="${id}"`);
+      return page.slice(from, page.indexOf("\n</div>\n", from));
+    };
+    const onward = (text: string, title: string) =>
+      new RegExp(`popovertarget="([^"]+)">${title}</button>`, "u").exec(text)?.[1] ?? "";
+    const last = panel("working-hold");
+    expect(last).toContain("In code: <code>prepareLine</code>");
+    const load = panel(onward(last, "Sheet load by the rule with one coefficient"));
+    const air = panel(onward(load, "[^<]*[Aa]ir[^<]*"));
+    expect(air).toContain("In code: <code>airDensity");
+    expect(page).toContain("<mfrac>");
+    expect(page).not.toContain("<annotation");
+    expect(page).toContain('href="#source-euler-1769"');
   });
 
   it("states the equations of what was solved, and what is left over", () => {
