@@ -1,13 +1,5 @@
 import { join } from "node:path";
-import type { Disk, Surroundings } from "./surroundings.js";
-
-/** Folders of notebooks that may run on this machine. */
-export interface Trust {
-  /** Whether the notebooks of a folder may run. */
-  readonly holds: (notebooks: string) => Promise<boolean>;
-  /** Notes that they may; answers with the file in which it is noted. */
-  readonly add: (notebooks: string) => Promise<string>;
-}
+import type { Disk, Surroundings, Trust } from "./surroundings.js";
 
 /** Where a list of trusted folders stands, and how folders are told apart. */
 export interface TrustList {

@@ -106,7 +106,9 @@ export async function visit(browser: Browser, address: URL): Promise<Aftermath> 
       .flatMap((one) => one.getAttributeNames().map((name) => `${one.localName} ${name}`))
       .filter((name) => / on/u.test(name)),
     foreign: Array.from(
-      document.querySelectorAll("iframe, object, embed, base, form, meta[http-equiv=refresh]"),
+      document.querySelectorAll(
+        "iframe, object, embed, base, form[action], form:not(.search, .controls), meta[http-equiv=refresh]",
+      ),
       (one) => one.localName,
     ),
     title: document.title,
