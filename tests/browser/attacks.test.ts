@@ -325,7 +325,7 @@ describe.skipIf(chromiumPath === undefined)("the policy of a page", { timeout: 1
         const forced = join(place, form, `${file}-forced.html`);
         writeFileSync(
           forced,
-          readFileSync(path, "utf8").replace("<main>", () => `<main>${payload()}`),
+          readFileSync(path, "utf8").replace(/<main[^>]*>/u, (start) => `${start}${payload()}`),
         );
         const { trouble } = await visit(browser, pathToFileURL(forced)).catch((error) => ({
           trouble: [String(error)],

@@ -112,7 +112,8 @@ describe.skipIf(chromiumPath === undefined)(
       const sizes = () =>
         page.locator("figure").evaluateAll((figures) =>
           figures.map((figure) => {
-            const width = figure.querySelector(".wide svg.drawing")?.getBoundingClientRect().width ?? Number.NaN;
+            const drawn = figure.querySelector(".wide svg.drawing") ?? figure.querySelector("svg.drawing");
+            const width = drawn?.getBoundingClientRect().width ?? Number.NaN;
             return { width, height: figure.getBoundingClientRect().height };
           }),
         );

@@ -16,7 +16,7 @@ export const printStyle = `
   figure, figure.picture { max-width: none; margin: 1rem 0; }
   .chart .wide { max-width: none; }
   .chart .wide .drawing { max-height: 215mm; }
-  .chart .trial { display: none; }
+  .chart .live { display: none; }
   p, li { orphans: 3; widows: 3; }
   a { color: inherit; text-decoration: none; }
   .scroll { overflow: visible; }
