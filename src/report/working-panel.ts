@@ -8,7 +8,7 @@ import type { WorkedSymbol, Working, WorkingStep } from "../working/working.js";
 import { sourceAnchor, sourceTitle } from "./checktable.js";
 import { formulaHtml } from "./formula.js";
 import { type Content, html, type Markup } from "./html.js";
-import { signTex, stepTex } from "./working-tex.js";
+import { stepTex } from "./working-tex.js";
 
 function sourceLink(source: FormulaSource): Content {
   if (source === "common practice") return source;
@@ -37,12 +37,18 @@ function whereFrom({ origin, step, unit, solved }: WorkedSymbol, link: StepLink)
   return html`${words}${place !== undefined && place !== "" && `: ${place}`}${ends !== "" && `; ${ends}`}`;
 }
 
-function symbolList(symbols: readonly WorkedSymbol[], link: StepLink, place: string): Markup {
+/** A sign as it stands in the formula: its letters, and what stands below the line. */
+function signHtml(sign: string): Markup {
+  const [letters = "", ...below] = sign.replace(/^(\p{L})(\d+)$/u, "$1_$2").split("_");
+  return html`<i>${letters}</i>${below.length > 0 && html`<sub>${below.join(" ")}</sub>`}`;
+}
+
+function symbolList(symbols: readonly WorkedSymbol[], link: StepLink): Markup {
   return html`<ul class="symbols">
 ${symbols.map(
   (
     symbol,
-  ) => html`<li><span class="sign">${formulaHtml({ formula: signTex(symbol.sign), place, display: false })}</span><div>${symbol.words}: <b>${valueText(symbol)}</b> <span class="from">${whereFrom(symbol, link)}</span></div></li>
+  ) => html`<li><span class="sign">${signHtml(symbol.sign)}</span><div>${symbol.words}: <b>${valueText(symbol)}</b> <span class="from">${whereFrom(symbol, link)}</span></div></li>
 `,
 )}</ul>
 `;
@@ -79,7 +85,7 @@ export function stepBlock(step: WorkingStep, link: StepLink, place: string): Mar
   const { result, source, valid, mirrors } = step;
   return html`<p class="step">${step.title}</p>
 ${formulaLines(step, place)}${leftOver(step)}<p class="comes">${result.words}: <b>${printQuantity(result.quantity, result.value)}</b></p>
-${symbolList(step.symbols, link, place)}<p class="note">${step.kind === "formula" ? "Formula" : "Equations"}: ${sourceLink(source)}. Valid for: ${valid}.${mirrors !== undefined && html` In code: <code>${mirrors}</code>.`}</p>
+${symbolList(step.symbols, link)}<p class="note">${step.kind === "formula" ? "Formula" : "Equations"}: ${sourceLink(source)}. Valid for: ${valid}.${mirrors !== undefined && html` In code: <code>${mirrors}</code>.`}</p>
 `;
 }
 
