@@ -3,6 +3,7 @@ import type { ExecutedNotebook } from "../notebook/executed.js";
 import type { PackageDigest } from "../notebook/package-digest.js";
 import { type RecalledRun, type RunStore, recalledRun } from "../notebook/recalled-run.js";
 import { digestOf } from "../notebook/run-causes.js";
+import { partedPage } from "./chartfile.js";
 import { checksJson, failureText, sharedChecks } from "./checklist.js";
 import { checksPage } from "./checkspage.js";
 import { assetNames, panelAsset } from "./document.js";
@@ -169,12 +170,22 @@ async function buildOne(
   const model = liveModelOf(executed);
   if (model !== undefined && inlinePlotly === undefined)
     await files.replace(join(outputFolder, panelAsset(model)), await panel(model));
-  const paths = [join(outputFolder, `${notebook.name}.html`), recordPath(outputFolder, notebook.name)] as const;
+  const beside = inlinePlotly === undefined;
+  const charts = join(outputFolder, `assets/charts-${notebook.name}.js`);
+  const paths = [
+    join(outputFolder, `${notebook.name}.html`),
+    recordPath(outputFolder, notebook.name),
+    ...(beside ? [charts] : []),
+  ] as const;
   const from = digestOf([memory?.library.whole, digest, inlinePlotly !== undefined].join(" "));
   const stamped = { files, outputFolder, name: notebook.name, from, paths };
   if (memory !== undefined && (await standsAsStamped(stamped))) return false;
   const { page, record } = await renderReport(notebook, async () => executed, { inlinePlotly, panel });
-  await files.replace(paths[0], page);
+  if (beside) {
+    const parted = partedPage(page, `assets/charts-${encodeURIComponent(notebook.name)}.js`);
+    await files.replace(charts, parted.charts);
+    await files.replace(paths[0], parted.page);
+  } else await files.replace(paths[0], page);
   await files.replace(paths[1], recordText(record));
   await remember?.();
   if (memory !== undefined) await stamp(stamped);

@@ -42,12 +42,27 @@ export const pageScript = `"use strict";
     };
   }
 
+  let loading;
+
+  /** Data of a chart: in the page itself, or in the file beside it that holds those of all charts of the page. */
+  function loadData(source) {
+    if (!source.dataset.file) return source.textContent;
+    loading = loading || new Promise(function (resolve, reject) {
+      const script = document.createElement("script");
+      script.src = source.dataset.file;
+      script.onload = resolve;
+      script.onerror = function () { loading = undefined; reject(); };
+      document.head.append(script);
+    });
+    return loading.then(function () { return window.haulbookCharts[source.dataset.place]; });
+  }
+
   function Chart(box) {
     const figure = box.parentElement;
     this.box = box;
     this.button = figure.querySelector("button.explore");
     this.numbers = figure.querySelector("details.numbers");
-    this.text = figure.querySelector("script.chart-data").textContent;
+    this.source = figure.querySelector("script.chart-data");
     this.words = this.button.textContent;
     this.live = undefined;
     this.button.hidden = false;
@@ -58,7 +73,10 @@ export const pageScript = `"use strict";
     const chart = this;
     if (chart.live) { chart.close(); return; }
     chart.button.disabled = true;
-    loadLibrary().then(function () { return chart.open(); }).catch(function () { chart.fail(); }).then(function () {
+    loadLibrary().then(function () { return loadData(chart.source); }).then(function (text) {
+      chart.text = text;
+      return chart.open();
+    }).catch(function () { chart.fail(); }).then(function () {
       chart.button.disabled = false;
       chart.button.focus({ preventScroll: true });
     });

@@ -105,7 +105,10 @@ describe.skipIf(chromiumPath === undefined)(
       expect(asked).toEqual([]);
       expect(await page.evaluate(() => "Plotly" in window)).toBe(false);
       expect(await explore(picture)).toBe(14);
-      expect(asked.map((address) => address.replace(/.*\//u, ""))).toEqual(["plotly.min.js"]);
+      expect(asked.map((address) => address.replace(/.*\//u, ""))).toEqual([
+        "plotly.min.js",
+        "charts-how-hard-to-hold.js",
+      ]);
       expect(await picture.locator("svg.drawing:visible").count()).toBe(0);
       await picture.getByRole("button", { name: "Back to the still picture" }).click();
       expect(await picture.locator(".live").count()).toBe(0);

@@ -59,6 +59,9 @@ describe("build", () => {
     const outcome = await buildReports(request(disk));
     expect(outcome).toEqual({ built: [...names], failures: [], index: "out/index.html" });
     expect([...disk.texts.keys()].sort()).toEqual([
+      "out/assets/charts-first.js",
+      "out/assets/charts-second.js",
+      "out/assets/charts-third.js",
       "out/assets/minisearch.js",
       "out/assets/page.css",
       "out/assets/page.js",
