@@ -1,7 +1,7 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
 import type { PackageDigest } from "../notebook/package-digest.js";
 import type { Files } from "../report/files.js";
-import type { Trust } from "./trust.js";
+import type { Trust } from "./trusted-folders.js";
 import type { LiveEffects } from "./watch/live.js";
 
 /** A disk on which folders can be listed as well. */
