@@ -136,8 +136,7 @@ function fromReadings({ request, title, off, treads, calibration }: Found): Stan
       loss: times(calibrated.lossFactor, knobs[0]!.record),
       drag: times(calibrated.dragFactor, dragShare(calibration)),
     },
-    line: (catalogue, drawn) =>
-      asCalibrated(catalogue, drawn ? { ...calibrated, lossFactor: drawn.loss, dragFactor: drawn.drag } : calibrated),
+    line: (catalogue, drawn) => asCalibrated(catalogue, drawn ? { ...calibrated, ...drawnFactors(drawn) } : calibrated),
     knobs: (catalogue) => [...catalogue.filter(({ turns }) => !measuredCauses.includes(turns)), ...knobs],
     settled: ({ value }) => ({ value, low: value, high: value }),
   };
@@ -210,6 +209,11 @@ function dragShare({ posterior: { drag } }: LineCalibration): Band {
   if (!(drag.value > 0)) return { value: 1, low: 1, high: 1 };
   const half = (ninetyFifth * drag.standardError) / drag.value;
   return { value: 1, low: Math.max(0, 1 - half), high: 1 + half };
+}
+
+/** A draw from a range that ends near nothing may fall below it; there is no less than no friction. */
+function drawnFactors({ loss, drag }: { readonly loss: number; readonly drag: number }) {
+  return { lossFactor: Math.max(0, loss), dragFactor: Math.max(0, drag) };
 }
 
 function times(factor: number, { value, low, high }: Band): Band {

@@ -55,6 +55,8 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   lock: takeLock,
   sweep: sweepParts,
   remove: (folder) => rm(folder, { recursive: true, force: true }),
+  minisearch: () =>
+    readFile(join(dirname(createRequire(import.meta.url).resolve("minisearch")), "../umd/index.js"), "utf8"),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
   panel: (model) => readFile(join(packageFolder, "dist", "page", "bundles", `${model}.js`), "utf8"),
   print: async (page, pdf) => {

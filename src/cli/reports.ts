@@ -122,6 +122,7 @@ export async function buildPages(
     run: ({ path, inputs }, onFilesRead) => surroundings.run(path, inputs, onFilesRead, { [readingsVariable]: own }),
     memory: options.cache ? await memoryOf(outputFolder, own, surroundings) : undefined,
     files: disk,
+    minisearch: surroundings.minisearch,
     plotly: surroundings.plotly,
     panel: surroundings.panel,
     log: (line) => out(`${line}\n`),

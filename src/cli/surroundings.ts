@@ -37,6 +37,8 @@ export interface Surroundings {
   readonly sweep: (folder: string) => Promise<void>;
   /** Takes a folder away with all that is in it. */
   readonly remove: (folder: string) => Promise<void>;
+  /** Source of the search library. */
+  readonly minisearch: () => Promise<string>;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
   /** Source of what computes a model in the browser. */

@@ -1,5 +1,6 @@
 import { firstUnits, printed, printedRange } from "../notebook/measure.js";
 import type { LivePanel, LiveResult } from "../notebook/output.js";
+import { readingsVariable } from "../notebook/own-lines.js";
 import { checkShown } from "../notebook/shape.js";
 import { ValueError } from "../quantity/errors.js";
 import { suggestion } from "../quantity/suggestion.js";
@@ -12,6 +13,9 @@ export interface PanelOptions {
   /** Numbers, or numbers with their ranges, in the first unit of the result's measure. */
   readonly agree?: Readonly<Record<string, number | Band>>;
 }
+
+/** What a panel says on a page whose lines were measured. */
+const catalogueOnly = "The panel computes with catalogue values: your readings do not enter here.";
 
 /**
  * A live panel: the model at the page's own case, with its controls.
@@ -32,7 +36,8 @@ export function livePanel(name: string, { agree = {} }: PanelOptions = {}): Live
     );
   const settings = initialSettings(model.controls);
   const view = model.compute(settings);
-  for (const [label, own] of Object.entries(agree)) {
+  const measured = (process.env[readingsVariable] ?? "") !== "";
+  for (const [label, own] of Object.entries(measured ? {} : agree)) {
     const result = view.results.find((one) => one.label === label);
     if (result === undefined)
       throw unknown(
@@ -42,7 +47,14 @@ export function livePanel(name: string, { agree = {} }: PanelOptions = {}): Live
       );
     refuseOther(result, own);
   }
-  const panel: LivePanel = { kind: "panel", model: name, controls: model.controls, settings, ...view };
+  const panel: LivePanel = {
+    kind: "panel",
+    model: name,
+    controls: model.controls,
+    settings,
+    ...view,
+    ...(measured && { sentence: `${view.sentence} ${catalogueOnly}` }),
+  };
   checkShown(panel);
   return panel;
 }

@@ -1,4 +1,5 @@
 import type { Shown } from "./output.js";
+import type { Role } from "./roles.js";
 
 /** Text that a cell wrote. */
 export interface StreamText {
@@ -42,6 +43,8 @@ export interface ExecutedNotebook {
   readonly madeFrom?: string;
   /** Place among the reports, from 1; those without one come last. */
   readonly place?: number;
+  /** Readers it is for; all when left out. */
+  readonly roles?: readonly Role[];
   readonly cells: readonly (ProseCell | CodeCell)[];
 }
 

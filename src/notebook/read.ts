@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { tagsOf } from "./cell-tags.js";
 import { NotANotebookError } from "./errors.js";
 import { inputList } from "./input-list.js";
+import { type Role, roleList } from "./roles.js";
 
 /** A cell of a notebook file. */
 export interface SourceCell {
@@ -15,13 +16,15 @@ export interface SourceNotebook {
   readonly cells: readonly SourceCell[];
   /** Place among the reports, from 1, where the metadata `haulbook.place` give one. */
   readonly place?: number;
+  /** Readers it is for, where the metadata `haulbook.roles` name them. */
+  readonly roles?: readonly Role[];
 }
 
 /**
  * A notebook file of format 4.
  *
  * @param path  path of the .ipynb file
- * @returns cells in order, and the notebook's place among the reports
+ * @returns cells in order, the notebook's place among the reports, and whom it is for
  * @throws NotANotebookError when the file cannot be read, is no notebook, or is one for another language
  * Example: (await readNotebook("notebooks/hold.ipynb")).cells[0].type → "markdown"
  */
@@ -53,13 +56,15 @@ export async function readNotebook(path: string): Promise<SourceNotebook> {
       return { type, source: source.join(""), ...tagged };
     throw refuse("has no source text", number);
   });
+  let roles: readonly Role[] | undefined;
   try {
     inputList(content.metadata);
+    roles = roleList(content.metadata);
   } catch (error) {
     throw refuse(error instanceof Error ? error.message : String(error));
   }
   const place = notebookPlace(content.metadata);
-  return { cells, ...(place !== undefined && { place }) };
+  return { cells, ...(place !== undefined && { place }), ...(roles && { roles }) };
 }
 
 function notebookPlace(metadata: unknown): number | undefined {

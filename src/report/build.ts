@@ -11,6 +11,8 @@ import type { Files } from "./files.js";
 import { indexPage } from "./indexpage.js";
 import { pageScript } from "./pagescript.js";
 import { type ReportRecord, readRecord, recordOf, recordText } from "./record.js";
+import { searchAssets, searchDataScript } from "./searchdata.js";
+import { searchScript } from "./searchscript.js";
 import { stamp, standsAsStamped } from "./stamp.js";
 import { styleSheet } from "./stylesheet.js";
 
@@ -50,6 +52,8 @@ export interface BuildRequest {
   /** Runs that are remembered; left out, every notebook is run and every page drawn. */
   readonly memory?: BuildMemory | undefined;
   readonly files: Files;
+  /** Source of the search library. */
+  readonly minisearch: () => Promise<string>;
   /** Source of the drawing library. */
   readonly plotly: () => Promise<string>;
   /** Source of what computes a model in the browser. */
@@ -115,14 +119,15 @@ export async function renderReport(
 ): Promise<{ readonly page: string; readonly record: ReportRecord }> {
   const executed = { ...(await run(notebook)), name: notebook.name, madeFrom: origin(notebook) };
   const { reportPage } = await import("./reportpage.js");
-  const record = recordOf(executed);
-  const failing = record.checks.filter(({ holds }) => !holds);
-  if (failing.length > 0) throw new ReportError(notebook.path, failing.map(failureText).join("\n"));
-  sharedChecks([{ report: record.name, results: record.checks }]);
   const { inlinePlotly, panel } = form;
   const model = liveModelOf(executed);
   const inlinePanel = inlinePlotly === undefined || model === undefined ? undefined : await panel(model);
-  return { page: reportPage(executed, { inlinePlotly, inlinePanel }), record };
+  const page = reportPage(executed, { inlinePlotly, inlinePanel });
+  const record = recordOf(executed, page);
+  const failing = record.checks.filter(({ holds }) => !holds);
+  if (failing.length > 0) throw new ReportError(notebook.path, failing.map(failureText).join("\n"));
+  sharedChecks([{ report: record.name, results: record.checks }]);
+  return { page, record };
 }
 
 /** A remembered run where there is a memory, otherwise a new one. */
@@ -217,7 +222,8 @@ async function writeLeadingPages(request: BuildRequest): Promise<void> {
   const { files, memory, outputFolder, singleFile } = request;
   const records = await allRecords(request);
   if (records.length === 0) return;
-  const paths = ["index.html", "checks.html", "checks.json"].map((name) => join(outputFolder, name));
+  const search = singleFile === true ? [] : Object.values(searchAssets);
+  const paths = ["index.html", "checks.html", "checks.json", ...search].map((name) => join(outputFolder, name));
   const from = digestOf(JSON.stringify([memory?.library.whole, records, singleFile === true]));
   const stamped = { files, outputFolder, name: "index", from, paths };
   if (memory !== undefined && (await standsAsStamped(stamped))) return;
@@ -226,6 +232,11 @@ async function writeLeadingPages(request: BuildRequest): Promise<void> {
   await files.replace(join(outputFolder, "index.html"), indexPage({ records, checks, inline }));
   await files.replace(join(outputFolder, "checks.html"), checksPage({ records, checks, inline }));
   await files.replace(join(outputFolder, "checks.json"), checksJson(checks));
+  if (!inline) {
+    await files.replace(join(outputFolder, searchAssets.library), await request.minisearch());
+    await files.replace(join(outputFolder, searchAssets.data), searchDataScript(records));
+    await files.replace(join(outputFolder, searchAssets.script), searchScript);
+  }
   if (memory !== undefined) await stamp(stamped);
 }
 

@@ -1,5 +1,5 @@
 import { checkSummary, checkTables, checkTotals, sourceList } from "./checktable.js";
-import { documentHtml } from "./document.js";
+import { documentHtml, mainId } from "./document.js";
 import { html } from "./html.js";
 import { type LeadingPage, leadingFoot } from "./leading.js";
 import { markdownText } from "./markdown.js";
@@ -17,7 +17,7 @@ import { pageAddress } from "./record.js";
 export function checksPage({ records, checks, inline }: LeadingPage): string {
   const description = "Computed values beside expected ones, over all reports.";
   const body = html`<header class="top"><span>haulbook</span><a href="index.html">All reports</a></header>
-<main>
+<main id="${mainId}" tabindex="-1">
 <div class="opening">
 <h1>What the model was checked against</h1>
 ${checkSummary(checks)}<p>The allowed deviation is half of the last digit that a source prints, or its stated reading error. A comparison that goes beyond it stops the build.</p>

@@ -14,6 +14,8 @@ export const assetNames = {
 export function panelAsset(model: string): string {
   return `assets/live-${model}.js`;
 }
+/** Id of the element of every page that holds what it says. */
+export const mainId = "main";
 
 /** One page: everything between its frame. */
 interface PageParts {
@@ -32,6 +34,8 @@ interface PageParts {
   readonly inlinePanel?: string | undefined;
   /** Whether style and script stand in the page itself. */
   readonly inline: boolean;
+  /** Addresses of further scripts beside the page, in the order in which they run; none where it carries everything. */
+  readonly scripts?: readonly string[];
 }
 
 function hash(source: string): string {
@@ -68,6 +72,7 @@ export function documentHtml({
   inlinePlotly,
   liveModel,
   inlinePanel,
+  scripts = [],
 }: PageParts): string {
   const script = scriptForPage(pageScript);
   const library = scriptForPage(inlinePlotly ?? "");
@@ -79,7 +84,7 @@ export function documentHtml({
         charts &&
         html`
 <script src="${assetNames.script}" defer></script>`
-      }${liveModel !== undefined && html`\n<script src="${panelAsset(liveModel)}" defer></script>`}`;
+      }${liveModel !== undefined && html`\n<script src="${panelAsset(liveModel)}" defer></script>`}${scripts.map((address) => html`\n<script src="${address}" defer></script>`)}`;
   return html`<!doctype html>
 <html lang="en">
 <head>
@@ -93,6 +98,7 @@ export function documentHtml({
 ${head}
 </head>
 <body>
+<a class="skip" href="#${mainId}">Skip to the text</a>
 ${body}
 ${
   inline &&

@@ -19,7 +19,7 @@ interface Handout {
 }
 
 /** Title by which a handout, and a print of it, is known. */
-export const handoutMark = "haulbook handout";
+const handoutMark = "haulbook handout";
 
 /** Most characters of texts that nothing else keeps short. */
 const most = { question: 160, title: 200, caption: 330, answer: 560, result: 300 } as const;

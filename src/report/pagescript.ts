@@ -120,6 +120,12 @@ export const pageScript = `"use strict";
     this.numbers.open = true;
   };
 
+  // Not every browser unfolds what a link leads into.
+  const words = document.querySelector("details.words");
+  document.addEventListener("click", function (event) {
+    if (words && event.target instanceof Element && event.target.closest("a.word")) words.open = true;
+  });
+
   const contents = document.querySelector("details.contents");
   if (contents && narrow.matches) contents.open = false;
   const charts = Array.from(document.querySelectorAll("figure > .chart"), function (box) { return new Chart(box); });

@@ -1,4 +1,5 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
+import { allRoles, isRoleList, type Role } from "../notebook/roles.js";
 import type { CheckResult } from "../published/row.js";
 import { bibliography } from "../sources/bibliography.js";
 import { isEvidenceKind, isStatus } from "./checklist.js";
@@ -6,6 +7,7 @@ import { ReportError } from "./errors.js";
 import { type HandoutContent, handoutOf, isHandoutContent } from "./handout-content.js";
 import { PageIds } from "./markdown.js";
 import { outlineOf } from "./outline.js";
+import { isPageSection, type PageSection, pageSections } from "./pagesections.js";
 import { isThumbnail, type Thumbnail, thumbnailOf } from "./thumbnail.js";
 
 /** What a built report leaves behind for the pages that lead to it. */
@@ -18,6 +20,10 @@ export interface ReportRecord {
   /** Markdown. */
   readonly answer: string;
   readonly thumbnail?: Thumbnail;
+  /** Readers it is for. */
+  readonly roles: readonly Role[];
+  /** What a search looks through. */
+  readonly sections: readonly PageSection[];
   readonly checks: readonly CheckResult[];
   readonly handout: HandoutContent;
 }
@@ -31,11 +37,12 @@ export function pageAddress(name: string): string {
  * The record of an executed notebook.
  *
  * @param notebook  after a complete run
- * @returns question, answer, sketch, check results, and what a handout takes
+ * @param page  its page
+ * @returns question, answer, sketch, readers, texts of the page, check results, and what a handout takes
  * @throws ReportError as the page does
- * Example: recordOf(notebook).question → "How hard do I have to hold?"
+ * Example: recordOf(notebook, page).question → "How hard do I have to hold?"
  */
-export function recordOf(notebook: ExecutedNotebook): ReportRecord {
+export function recordOf(notebook: ExecutedNotebook, page: string): ReportRecord {
   const outline = outlineOf(notebook, new PageIds());
   const { name, question, answer, picture, checks } = outline;
   return {
@@ -44,6 +51,8 @@ export function recordOf(notebook: ExecutedNotebook): ReportRecord {
     question: question.text,
     answer: answer.text,
     ...(picture && { thumbnail: thumbnailOf(picture) }),
+    roles: notebook.roles ?? allRoles,
+    sections: pageSections(page),
     checks,
     handout: handoutOf(notebook, outline),
   };
@@ -88,10 +97,11 @@ export function readRecord(text: string, place: string): ReportRecord {
   }
   if (typeof value !== "object" || value === null) throw broken;
   const record = value as Partial<Record<keyof ReportRecord, unknown>>;
-  const { name, place: onIndex, question, answer, thumbnail, checks, handout } = record;
+  const { name, place: onIndex, question, answer, thumbnail, roles, sections, checks, handout } = record;
   if (typeof name !== "string" || typeof question !== "string" || typeof answer !== "string") throw broken;
   if (!Array.isArray(checks) || !checks.every(isCheck)) throw broken;
   if (thumbnail !== undefined && !isThumbnail(thumbnail)) throw broken;
+  if (!isRoleList(roles) || !Array.isArray(sections) || !sections.every(isPageSection)) throw broken;
   if (!isHandoutContent(handout)) throw broken;
   if (onIndex !== undefined && typeof onIndex !== "number") throw broken;
   return {
@@ -100,6 +110,8 @@ export function readRecord(text: string, place: string): ReportRecord {
     question,
     answer,
     ...(thumbnail && { thumbnail }),
+    roles,
+    sections,
     checks,
     handout,
   };

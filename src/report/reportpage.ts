@@ -4,7 +4,7 @@ import type { CheckResult } from "../published/row.js";
 import type { SourceId } from "../sources/bibliography.js";
 import { cautionList } from "./cautions.js";
 import { checkSummary, checkTables, sourceList } from "./checktable.js";
-import { documentHtml } from "./document.js";
+import { documentHtml, mainId } from "./document.js";
 import { ReportError } from "./errors.js";
 import { figureBlock } from "./figure.js";
 import { reportFoot } from "./foot.js";
@@ -15,6 +15,7 @@ import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
 import { reevingBlock } from "./reeving.js";
 import { shownResults, shownTable } from "./table.js";
+import { PageWords } from "./words.js";
 import { sourcesOfWorkings, type WorkedNumbers } from "./worked-numbers.js";
 
 /** How a page carries its style, script and drawing library. */
@@ -41,6 +42,9 @@ const panelTitle = "Try your own boat";
 
 /** Headings that the page sets itself; a section of the notebook with the same heading becomes its beginning. */
 const ownHeadings = ["Checked against", "Take care", "Working", "Sources"] as const;
+
+/** Heading of the list of words. */
+const wordsHeading = "Words";
 
 function isOwn(section: Section): boolean {
   return ownHeadings.some((heading) => heading.toLowerCase() === section.text.toLowerCase());
@@ -158,6 +162,15 @@ function partsOf(outline: Outline, renderer: Renderer, named: readonly SourceId[
   ];
 }
 
+/** The parts with their words linked, and the list of these words below the working. */
+function withWords(parts: readonly Part[], words: PageWords): Part[] {
+  const linked = parts.map((part) => ({ ...part, body: words.link(html`${part.body}`) }));
+  const list = words.list();
+  if (list === undefined) return linked;
+  const glossary = { text: wordsHeading, markup: wordsHeading, body: list, kind: "glossary" };
+  return linked.flatMap((part) => (part.kind === "working" ? [part, glossary] : [part]));
+}
+
 function uniqueChecks(outline: Outline): Outline {
   return { ...outline, checks: [...new Map(outline.checks.map((check) => [check.id, check])).values()] };
 }
@@ -173,18 +186,20 @@ function uniqueChecks(outline: Outline): Outline {
  */
 export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
   const ids = new PageIds();
+  ids.take(mainId);
   const place = madeFrom(notebook);
   const outline = uniqueChecks(outlineOf(notebook, ids));
   const { numbers } = outline;
   const renderer = new Renderer(ids, place, numbers);
-  const answer = markdownBlocks(outline.answer.text, { place, ids, numbers });
+  const words = new PageWords(ids);
+  const answer = words.link(markdownBlocks(outline.answer.text, { place, ids, numbers }));
   const answerPanels = numbers.panels();
   const single = form.inlinePlotly !== undefined;
-  const picture = outline.picture && figureBlock(outline.picture, ids, "picture");
+  const picture = outline.picture && words.link(figureBlock(outline.picture, ids, "picture"));
   const panelId = outline.panel && ids.take(panelTitle);
   const panel = outline.panel && livePanelBlock(outline.panel);
-  const opening = renderer.blocks(outline.opening);
-  const parts = partsOf(outline, renderer, sourcesOfWorkings(notebook)).map((part) => ({
+  const opening = words.link(renderer.blocks(outline.opening));
+  const parts = withWords(partsOf(outline, renderer, sourcesOfWorkings(notebook)), words).map((part) => ({
     ...part,
     id: ids.take(part.text),
   }));
@@ -193,7 +208,7 @@ export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
   if (title === "") throw new ReportError(place, "the question is empty; write it after the # of the first heading.");
   const links = html`<a href="index.html">All reports</a><a href="checks.html">All checks</a>`;
   const body = html`<header class="top"><span>haulbook</span>${!single && links}</header>
-<main>
+<main id="${mainId}" tabindex="-1">
 <div class="opening">
 <h1>${outline.question.markup}</h1>
 <div class="answer">

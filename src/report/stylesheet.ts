@@ -3,7 +3,9 @@ import { figureStyle } from "./style/figures.js";
 import { liveStyle } from "./style/live.js";
 import { printStyle } from "./style/print.js";
 import { reevingStyle } from "./style/reeving.js";
+import { searchStyle } from "./style/search.js";
 import { textStyle } from "./style/text.js";
+import { wordStyle } from "./style/words.js";
 import { workingStyle } from "./style/working.js";
 
 function properties(palette: Palette, prefix: string): string {
@@ -32,4 +34,4 @@ ${properties({ ...lightPalette, paper: "#ffffff" }, "print-")}
 @media print {
   :root { color-scheme: light; ${references(lightPalette, "print-")} }
 }
-${textStyle}${figureStyle}${reevingStyle}${workingStyle}${liveStyle}${printStyle}`;
+${textStyle}${figureStyle}${reevingStyle}${workingStyle}${wordStyle}${searchStyle}${liveStyle}${printStyle}`;

@@ -1,18 +1,22 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
 import { markedPieces } from "../notebook/marker.js";
+import { printQuantity } from "../quantity/quantity-text.js";
 import type { SourceId } from "../sources/bibliography.js";
 import { checkAgreement } from "../working/agreement.js";
-import type { Working } from "../working/working.js";
+import type { Working, WorkingStep } from "../working/working.js";
 import { ReportError } from "./errors.js";
 import { type Content, html, type Markup } from "./html.js";
 import { type PageIds, unparted } from "./markdown.js";
-import { workingSources, workingSteps } from "./working-panel.js";
+import { stepBlock, workingSources } from "./working-panel.js";
 
-/** A number of the page that opens its working. */
-interface OpenedPanel {
+/** The panel of one step; steps that several numbers share have one. */
+interface StepPanel {
   readonly id: string;
+  /** The number as the page prints it. */
   readonly label: string;
-  readonly working: Working;
+  readonly step: WorkingStep;
+  /** Panels of the steps before it, by their places in the working. */
+  readonly earlier: ReadonlyMap<number, StepPanel>;
 }
 
 /** The numbers of a page whose workings are known: marks them, and hands out the workings that belong below a block. */
@@ -20,8 +24,10 @@ export class WorkedNumbers {
   readonly #known: ReadonlyMap<string, Working>;
   readonly #ids: PageIds;
   readonly #place: string;
-  readonly #panels = new Map<string, OpenedPanel>();
-  #waiting: OpenedPanel[] = [];
+  /** Workings that texts have marked, by name. */
+  readonly #marked = new Set<string>();
+  readonly #panels = new Map<string, StepPanel>();
+  #waiting: StepPanel[] = [];
 
   constructor(known: ReadonlyMap<string, Working>, ids: PageIds, place: string) {
     this.#known = known;
@@ -44,6 +50,7 @@ export class WorkedNumbers {
       );
     }
     refusing(place, () => checkAgreement(`working "${name}"`, text, working));
+    this.#marked.add(name);
     return this.#button(name, text, working);
   }
 
@@ -62,34 +69,56 @@ export class WorkedNumbers {
   }
 
   #button(key: string, text: string, working: Working): Markup {
-    let panel = this.#panels.get(key);
-    if (panel === undefined || panel.working !== working) {
-      panel = { id: this.#ids.take(`working ${key}`), label: text, working };
-      this.#panels.set(key, panel);
-      this.#waiting.push(panel);
-    }
+    const panel = this.#panelOf(working, working.steps.length - 1, key, text);
     return html`<button type="button" class="worked" popovertarget="${panel.id}">${unparted(text)}</button>`;
   }
 
-  /** The workings of all numbers marked since the last call, each once on the page. */
+  /** The panel of a step: the one that stands already where the same step led to another number. */
+  #panelOf(working: Working, index: number, key: string, label?: string): StepPanel {
+    const step = working.steps[index]!;
+    const sources = step.symbols.flatMap((symbol) => symbol.step ?? []);
+    const earlier = new Map(sources.map((source) => [source, this.#panelOf(working, source, `${key} from`)]));
+    const { symbols, ...rest } = step;
+    const known = symbols.map((symbol) => ({
+      ...symbol,
+      step: symbol.step === undefined ? undefined : earlier.get(symbol.step)?.id,
+    }));
+    const same = JSON.stringify([rest, known]);
+    const standing = this.#panels.get(same);
+    if (standing !== undefined) return standing;
+    const { quantity, value } = step.result;
+    const panel = {
+      id: this.#ids.take(`working ${key}`),
+      label: label ?? printQuantity(quantity, value),
+      step,
+      earlier,
+    };
+    this.#panels.set(same, panel);
+    this.#waiting.push(panel);
+    return panel;
+  }
+
+  /** The steps behind all numbers marked since the last call, each once on the page. */
   panels(): Markup {
     const waiting = this.#waiting;
     this.#waiting = [];
-    return html`${waiting.map(
-      ({
-        id,
-        label,
-        working,
-      }) => html`<div class="worked-out" id="${id}" popover role="group" aria-label="Working of ${label}">
+    return html`${waiting.map(({ id, label, step, earlier }) => {
+      const link = (source: number) => {
+        const panel = earlier.get(source);
+        return (
+          panel && html`<button type="button" class="worked" popovertarget="${panel.id}">${panel.step.title}</button>`
+        );
+      };
+      return html`<div class="worked-out" id="${id}" popover role="group" aria-label="Working of ${label}">
 <div class="worked-head"><b>How ${label} was worked out</b><button type="button" class="shut" popovertarget="${id}" popovertargetaction="hide">Close</button></div>
-${workingSteps(working, this.#place)}</div>
-`,
-    )}`;
+${stepBlock(step, link, this.#place)}</div>
+`;
+    })}`;
   }
 
   /** Refuses a working that no text of the page marks. */
   refuseIdle(): void {
-    const idle = [...this.#known.keys()].find((name) => !this.#panels.has(name));
+    const idle = [...this.#known.keys()].find((name) => !this.#marked.has(name));
     if (idle === undefined) return;
     throw new ReportError(
       this.#place,

@@ -4,7 +4,7 @@ import { vocabulary } from "../quantity/vocabulary.js";
 import type { SourceId } from "../sources/bibliography.js";
 import type { FormulaSource } from "../working/formula.js";
 import { numberInFormula, unitInFormula } from "../working/substitution.js";
-import { lastStep, type WorkedSymbol, type Working, type WorkingStep } from "../working/working.js";
+import type { WorkedSymbol, Working, WorkingStep } from "../working/working.js";
 import { sourceAnchor, sourceTitle } from "./checktable.js";
 import { formulaHtml } from "./formula.js";
 import { type Content, html, type Markup } from "./html.js";
@@ -21,9 +21,12 @@ function valueText({ quantity, value, unit }: Pick<WorkedSymbol, "quantity" | "v
   return vocabulary[quantity].shownUnit === unit ? inFormula : `${printQuantity(quantity, value)} = ${inFormula}`;
 }
 
+/** Leads from a number in a formula to the panel of the step that it comes from. */
+export type StepLink = (step: number) => Content;
+
 /** Where a number of a formula comes from. */
-function whereFrom({ origin, step, unit, solved }: WorkedSymbol, steps: readonly WorkingStep[]): Content {
-  if (step !== undefined) return `worked out below: ${steps[step]?.title ?? ""}`;
+function whereFrom({ origin, step, unit, solved }: WorkedSymbol, link: StepLink): Content {
+  if (step !== undefined) return html`worked out: ${link(step)}`;
   if (solved) return "solved from the equations";
   if (origin === undefined) return "given";
   const { low, high, status, source, place } = origin;
@@ -34,12 +37,12 @@ function whereFrom({ origin, step, unit, solved }: WorkedSymbol, steps: readonly
   return html`${words}${place !== undefined && place !== "" && `: ${place}`}${ends !== "" && `; ${ends}`}`;
 }
 
-function symbolList(symbols: readonly WorkedSymbol[], steps: readonly WorkingStep[], place: string): Markup {
+function symbolList(symbols: readonly WorkedSymbol[], link: StepLink, place: string): Markup {
   return html`<ul class="symbols">
 ${symbols.map(
   (
     symbol,
-  ) => html`<li><span class="sign">${formulaHtml({ formula: signTex(symbol.sign), place, display: false })}</span><div>${symbol.words}: <b>${valueText(symbol)}</b> <span class="from">${whereFrom(symbol, steps)}</span></div></li>
+  ) => html`<li><span class="sign">${formulaHtml({ formula: signTex(symbol.sign), place, display: false })}</span><div>${symbol.words}: <b>${valueText(symbol)}</b> <span class="from">${whereFrom(symbol, link)}</span></div></li>
 `,
 )}</ul>
 `;
@@ -63,35 +66,21 @@ function leftOver(step: WorkingStep): Content {
   return html`<p class="note">Solved together. With the solution put in, ${left} is left over in an equation.</p>\n`;
 }
 
-function stepBlock(step: WorkingStep, steps: readonly WorkingStep[], place: string): Markup {
-  const { result, source, valid, mirrors } = step;
-  return html`${formulaLines(step, place)}${leftOver(step)}<p class="comes">${result.words}: <b>${printQuantity(result.quantity, result.value)}</b></p>
-${symbolList(step.symbols, steps, place)}<p class="note">${step.kind === "formula" ? "Formula" : "Equations"}: ${sourceLink(source)}. Valid for: ${valid}.${mirrors !== undefined && html` In code: <code>${mirrors}</code>.`}</p>
-`;
-}
-
 /**
- * The working of a number: its formula with the numbers put in, and below it, folded, the steps that its numbers come from.
+ * One step of a working: its formula with the numbers put in, what it comes to, and where its numbers come from.
  *
- * @param working  steps in order
+ * @param step  the step
+ * @param link  leads to the step that a number comes from
  * @param place  for messages
  * @returns markup of blocks
  * @throws ReportError when a formula cannot be set
  */
-export function workingSteps(working: Working, place: string): Markup {
-  const { steps } = working;
-  const last = lastStep(working);
-  return html`<p class="step">${last.title}</p>
-${stepBlock(last, steps, place)}${steps
-  .slice(0, -1)
-  .reverse()
-  .map(
-    (
-      step,
-    ) => html`<details class="earlier"><summary>${step.title}: ${printQuantity(step.result.quantity, step.result.value)}</summary>
-${stepBlock(step, steps, place)}</details>
-`,
-  )}`;
+export function stepBlock(step: WorkingStep, link: StepLink, place: string): Markup {
+  const { result, source, valid, mirrors } = step;
+  return html`<p class="step">${step.title}</p>
+${formulaLines(step, place)}${leftOver(step)}<p class="comes">${result.words}: <b>${printQuantity(result.quantity, result.value)}</b></p>
+${symbolList(step.symbols, link, place)}<p class="note">${step.kind === "formula" ? "Formula" : "Equations"}: ${sourceLink(source)}. Valid for: ${valid}.${mirrors !== undefined && html` In code: <code>${mirrors}</code>.`}</p>
+`;
 }
 
 /** Sources that the steps of a working name: of formulas, and of the numbers in them. */

@@ -31,14 +31,14 @@ function harmless(text: string): string {
  *
  * @param sign  such as `T_hand`, `μ`, `D/d`, `z0`
  * @returns TeX
- * Example: signTex("T_hand") → "T_{\\mathrm{hand}}"
+ * Example: signTex("T_hand") → "T_{\\text{hand}}"
  */
 export function signTex(sign: string): string {
   const [base = "", ...rest] = sign.replace(/^(\p{L})(\d+)$/u, "$1_$2").split("_");
   const letters = harmless(base);
   const body = /^[A-Za-z]{2,}$/u.test(letters) ? `\\mathit{${letters}}` : letters;
   const below = harmless(rest.join(" "));
-  const whole = below === "" ? body : `${body}_{\\mathrm{${below}}}`;
+  const whole = below === "" ? body : `${body}_{\\text{${below}}}`;
   return sign.includes("/") ? `(${whole})` : `{${whole}}`;
 }
 

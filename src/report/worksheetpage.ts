@@ -1,6 +1,6 @@
 import type { Worksheet } from "../calibration/worksheet.js";
 import { cautionsInShort } from "./cautions.js";
-import { documentHtml } from "./document.js";
+import { documentHtml, mainId } from "./document.js";
 import { type Content, html, type Markup } from "./html.js";
 
 const description = "What to hang, where to pull, and a table to fill in.";
@@ -25,7 +25,7 @@ const paragraphs = (texts: readonly string[]) => texts.map((text) => html`<p>${t
  */
 export function worksheetHtml(sheet: Worksheet): string {
   const body = html`<header class="top"><span>haulbook</span></header>
-<main>
+<main id="${mainId}" tabindex="-1">
 <div class="opening">
 <h1>${sheet.title}</h1>
 <p>Boat: ______________________ Date: ______________ Scale reads to: __________</p>

@@ -68,6 +68,8 @@ async function build(
       singleFile,
       run: async () => notebook(page),
       files: realDisk("attack"),
+      minisearch: async () => "",
+      panel: async () => "",
       plotly: async () => plotly,
       panel: async (model) => readFileSync(new URL(`${model}.js`, bundles), "utf8"),
       log: () => {},

@@ -13,8 +13,8 @@ import { ruled } from "../report/handout-sample.js";
 import { sample } from "../report/sample.js";
 import { chromiumPath, launch, missing, open } from "./chromium.js";
 
-const plain = recordOf(sample);
-const withRules = recordOf(ruled);
+const plain = recordOf(sample, "");
+const withRules = recordOf(ruled, "");
 const { picture } = plain.handout;
 if (picture === undefined) throw new Error("the sample has a picture");
 

@@ -40,6 +40,7 @@ describe.skipIf(chromiumPath === undefined)(
           singleFile,
           run: async () => sample,
           files: realDisk("test"),
+          minisearch: async () => "",
           plotly: async () => plotly,
           panel: async () => "",
           log: () => {},

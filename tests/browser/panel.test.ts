@@ -57,6 +57,7 @@ describe.skipIf(chromiumPath === undefined)(
           singleFile,
           run: async ({ name }) => withPanel(name),
           files: realDisk("test"),
+          minisearch: async () => "",
           plotly: async () => plotly,
           panel,
           log: () => {},

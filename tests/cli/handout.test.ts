@@ -14,7 +14,7 @@ function world(changed: Partial<Surroundings> = {}, refuse?: RegExp) {
   const disk = memoryDisk(refuse);
   for (const name of notebooks) disk.texts.set(`/boat/notebooks/${name}.ipynb`, "");
   const built = (name: string, folder = "reports") =>
-    disk.texts.set(`/boat/${folder}/data/${name}.json`, recordText({ ...recordOf(sample), name }));
+    disk.texts.set(`/boat/${folder}/data/${name}.json`, recordText({ ...recordOf(sample, ""), name }));
   built("how-hard-to-hold");
   built("light-air");
   const said = { out: "", err: "", printed: [] as string[] };

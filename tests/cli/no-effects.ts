@@ -16,4 +16,5 @@ export const noEffects = {
     find: async () => undefined,
   },
   trust: { holds: async () => true, add: async () => "trusted.json" },
+  minisearch: async () => "",
 };

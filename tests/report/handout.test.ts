@@ -9,12 +9,12 @@ import { reportPage } from "../../src/report/reportpage.js";
 import { ruled, sampleRules, sampleSheet, sampleWith } from "./handout-sample.js";
 import { sample } from "./sample.js";
 
-const record = recordOf(sample);
+const record = recordOf(sample, "");
 const club = reportsAddress("https://club.example/clinic");
 
 describe("what a handout takes from a report", () => {
   it("is the notebook's own rules and its table", () => {
-    const { handout } = recordOf(ruled);
+    const { handout } = recordOf(ruled, "");
     expect(handout.rules).toEqual(sampleRules);
     expect(handout.sheetTable).toMatchObject(sampleSheet);
     expect(handout.picture?.name).toBe("hold-by-cover");
@@ -27,7 +27,7 @@ describe("what a handout takes from a report", () => {
       "Hold with a plain block:",
     ]);
     const untold = sampleWith({ kind: "result", label: "Friction", text: "0.2", range: "nobody measured it" });
-    expect(recordOf(untold).handout.rules).toEqual(record.handout.rules);
+    expect(recordOf(untold, "").handout.rules).toEqual(record.handout.rules);
   });
 
   it("tells demo data from other data", () => {
@@ -37,11 +37,11 @@ describe("what a handout takes from a report", () => {
       { type: "markdown" as const, number: 1, source: "# Question?" },
       { type: "code" as const, number: 2, source: "demo()", outputs: [{ kind: "answer" as const, text: "Yes." }] },
     ];
-    expect(recordOf({ ...own, cells }).handout.demo).toBe(false);
+    expect(recordOf({ ...own, cells }, "").handout.demo).toBe(false);
   });
 
   it("comes back from the record's file as it was, and nothing else does", () => {
-    const whole = recordOf(ruled);
+    const whole = recordOf(ruled, "");
     expect(readRecord(recordText(whole), "a.json")).toEqual(whole);
     for (const handout of [
       undefined,
@@ -55,9 +55,9 @@ describe("what a handout takes from a report", () => {
 
   it("is at most three rules and one table", () => {
     const fourth = { kind: "rule" as const, text: "A fourth.", range: "1 to 2" };
-    expect(() => recordOf(sampleWith(fourth, fourth, fourth, fourth))).toThrow("a fourth rule");
+    expect(() => recordOf(sampleWith(fourth, fourth, fourth, fourth), "")).toThrow("a fourth rule");
     const table = { kind: "sheetTable" as const, ...sampleSheet };
-    expect(() => recordOf(sampleWith(table, table))).toThrow("a second table to fill in");
+    expect(() => recordOf(sampleWith(table, table), "")).toThrow("a second table to fill in");
   });
 
   it("stands on the report as well, but for the table", () => {
@@ -68,7 +68,7 @@ describe("what a handout takes from a report", () => {
 });
 
 describe("the sheet", () => {
-  const page = handoutHtml({ topics: [recordOf(ruled)], address: club });
+  const page = handoutHtml({ topics: [recordOf(ruled, "")], address: club });
 
   it("has question, picture with words for it, rules, table, cautions, name and date", () => {
     for (const words of [
@@ -88,7 +88,7 @@ describe("the sheet", () => {
   });
 
   it("is the same for the same reports, runs no script and loads nothing", () => {
-    expect(handoutHtml({ topics: [recordOf(ruled)], address: club })).toBe(page);
+    expect(handoutHtml({ topics: [recordOf(ruled, "")], address: club })).toBe(page);
     expect(page).not.toMatch(/<script|<link|<img|src=|@import|url\((?!#)/u);
     expect(isHandout(page)).toBe(true);
     expect(isHandout(reportPage(sample, {}))).toBe(false);

@@ -35,7 +35,7 @@ describe("report page", () => {
       '<div class="answer">',
       '<figure id="figure-hold-by-cover" class="picture">',
       '<details class="contents" open>',
-      "The sheet of the demo skiff in a breeze",
+      "of the demo skiff in a breeze",
       '<h2 id="why-a-turn-helps">',
       '<figure id="figure-turn-by-angle">',
       '<h2 id="which-cover">',
@@ -47,6 +47,7 @@ describe("report page", () => {
       '<h2 id="checked-against">',
       '<h2 id="take-care">',
       '<h2 id="working">',
+      '<h2 id="words">',
       '<h2 id="sources">',
       '<section class="answers">',
       '<footer class="foot">',
@@ -58,7 +59,7 @@ describe("report page", () => {
     const listed = [...page.matchAll(/<li><a href="#([^"]+)">/gu)].map(([, id]) => id);
     const sections = [...page.matchAll(/<h2 id="([^"]+)">/gu)].map(([, id]) => id);
     expect(listed).toEqual(sections);
-    expect(sections.length).toBe(9);
+    expect(sections.length).toBe(10);
   });
 
   it("has no id twice and no link to an id that is not there", () => {
@@ -210,7 +211,7 @@ describe("hostile text", () => {
       },
     ],
   };
-  const records = [recordOf(notebook)];
+  const records = [recordOf(notebook, reportPage(notebook, {}))];
   const checks = sharedChecks([{ report: evil, results: records[0]!.checks }]);
 
   it.each([

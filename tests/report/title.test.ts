@@ -18,7 +18,7 @@ describe("a computed title", () => {
     expect(page).toContain("<title>What does *&lt;our&gt; boat* carry?</title>");
     expect(page).toContain("<h1>What does *&lt;our&gt; boat* carry?</h1>");
     expect(page).not.toContain("<h1>How hard");
-    expect(recordOf(titled("What does it carry?")).question).toBe("What does it carry?");
+    expect(recordOf(titled("What does it carry?"), "").question).toBe("What does it carry?");
   });
 
   it("is given once", () => {

@@ -30,10 +30,10 @@ describe("a page with numbers that unfold", () => {
   ];
 
   it("marks them in answer, prose, tables, results and answers to questions", () => {
-    expect(buttons.length).toBe(6);
-    expect(buttons.map(([, id]) => id)).toEqual(
-      expect.arrayContaining(["working-hold", "working-purchase", "working-of-pull-on-the-purchase"]),
-    );
+    // Six numbers of the page, and five in panels that lead to earlier steps.
+    expect(buttons.filter(([, , text = ""]) => /^[\d.]/u.test(text))).toHaveLength(6);
+    expect(buttons).toHaveLength(11);
+    expect(buttons.map(([, id]) => id)).toEqual(expect.arrayContaining(["working-hold", "working-purchase"]));
     expect(page).toMatch(/<div class="answer">\s*<p>You hold <button/u);
     expect(page).toMatch(/<td class="number"><button [^>]*>\d+<\/button><\/td>/u);
     expect(page).toMatch(/<dd><b><button /u);
@@ -49,16 +49,22 @@ describe("a page with numbers that unfold", () => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
-  it("shows the last step open and the steps before it folded, formulas as MathML", () => {
-    const panel = page.slice(
-      page.indexOf('id="working-hold"'),
-      page.indexOf("</div>", page.indexOf("In code: <code>airDensity")),
-    );
-    expect(panel.match(/<details class="earlier">/gu)).toHaveLength(4);
-    expect(panel).toContain("worked out below: Sheet load by the rule with one coefficient");
-    expect(panel).toContain("<mfrac>");
-    expect(panel).toContain("In code: <code>prepareLine</code>");
-    expect(panel).toContain('href="#source-euler-1769"');
+  it("leads from a number back to what it came from, step by step, formulas as MathML", () => {
+    /** Panel with an id. */
+    const panel = (id: string) => {
+      const from = page.indexOf(`id="${id}"`);
+      return page.slice(from, page.indexOf("\n</div>\n", from));
+    };
+    const onward = (text: string, title: string) =>
+      new RegExp(`popovertarget="([^"]+)">${title}</button>`, "u").exec(text)?.[1] ?? "";
+    const last = panel("working-hold");
+    expect(last).toContain("In code: <code>prepareLine</code>");
+    const load = panel(onward(last, "Sheet load by the rule with one coefficient"));
+    const air = panel(onward(load, "[^<]*[Aa]ir[^<]*"));
+    expect(air).toContain("In code: <code>airDensity");
+    expect(page).toContain("<mfrac>");
+    expect(page).not.toContain("<annotation");
+    expect(page).toContain('href="#source-euler-1769"');
   });
 
   it("states the equations of what was solved, and what is left over", () => {
@@ -79,7 +85,7 @@ describe("a page with numbers that unfold", () => {
   it("shows plain numbers where nothing can unfold", () => {
     const answer = `You hold ${number}`;
     expect(page).toContain(`<meta name="description" content="${answer}`);
-    const index = indexPage({ records: [recordOf(workedSample)], checks: [], inline: false });
+    const index = indexPage({ records: [recordOf(workedSample, "")], checks: [], inline: false });
     expect(index).toContain(answer.replace(" N", "\u00a0N"));
     expect(index).not.toContain("[[");
     expect(page.slice(page.indexOf('<section class="answers">'))).not.toContain("popovertarget");
@@ -144,20 +150,20 @@ describe("a marked number that cannot be", () => {
 describe("a formula in print", () => {
   it("sets signs with what stands below them", () => {
     expect(["T_hand", "μ", "z0", "VR", "D/d", "m'_wet", "T_2W"].map(signTex)).toEqual([
-      "{T_{\\mathrm{hand}}}",
+      "{T_{\\text{hand}}}",
       "{μ}",
-      "{z_{\\mathrm{0}}}",
+      "{z_{\\text{0}}}",
       "{\\mathit{VR}}",
       "(D/d)",
-      "{m'_{\\mathrm{wet}}}",
-      "{T_{\\mathrm{2W}}}",
+      "{m'_{\\text{wet}}}",
+      "{T_{\\text{2W}}}",
     ]);
   });
 
   it("keeps fractions whole and puts powers in brackets", () => {
     const [tex = ""] = stepTex(hold.steps.find(({ id }) => id === "apparent-speed")!);
-    expect(tex).toContain("\\sqrt{{\\left({V_{\\mathrm{T}}} \\cdot \\sin\\left({β_{\\mathrm{T}}}\\right)\\right)}^{2}");
-    expect(stepTex(hold.steps.at(-1)!)[0]).toContain("\\frac{{T_{\\mathrm{load}}} - {c}}{{k}}");
+    expect(tex).toContain("\\sqrt{{\\left({V_{\\text{T}}} \\cdot \\sin\\left({β_{\\text{T}}}\\right)\\right)}^{2}");
+    expect(stepTex(hold.steps.at(-1)!)[0]).toContain("\\frac{{T_{\\text{load}}} - {c}}{{k}}");
   });
 
   it("escapes hostile words, and lets no sign or unit be a command", () => {

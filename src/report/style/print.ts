@@ -4,7 +4,7 @@ export const printStyle = `
 @page { size: A4; margin: 16mm 15mm 18mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10.5pt; line-height: 1.45; }
-  .top a, .contents, .numbers, .explore, .trace, .part.working, .trial .controls, noscript { display: none; }
+  .top a, .skip, .contents, .numbers, .explore, .trace, .part.working, .trial .controls { display: none; }
   .top { padding: 0; }
   .opening { padding: 0.6rem 0 0; }
   h1 { font-size: 22pt; }

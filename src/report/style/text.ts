@@ -25,6 +25,10 @@ math { font-size: 1.08em; }
 .formula math { margin-left: 0; text-align: left; }
 hr { border: 0; border-top: 1px solid var(--grid); margin: 2rem 0; max-width: var(--measure); }
 
+.skip { position: absolute; left: 0.5rem; top: -4rem; padding: 0.5rem 0.9rem; background: var(--paper); border: 1px solid var(--water); border-radius: 3px; font: 0.9375rem/1.4 var(--sans); z-index: 3; }
+.skip:focus { top: 0.5rem; }
+main:focus { outline: none; }
+
 .top { padding: 1.5rem 0 0; font: 600 0.8125rem/1.4 var(--sans); color: var(--rope); display: flex; gap: 0.4rem 1.5rem; flex-wrap: wrap; }
 .top span { letter-spacing: 0.02em; }
 .top a { color: var(--rope); font-weight: 400; }

@@ -33,7 +33,6 @@ export const workingStyle = `
 .symbols b { white-space: nowrap; }
 .symbols .from { display: block; font-size: 0.8125rem; color: var(--quiet1); }
 .worked-out .note { font-size: 0.8125rem; color: var(--quiet1); }
-.earlier { margin-top: 0.5rem; }
 @media print {
   .worked { text-decoration: none; color: inherit; }
   .worked-out { display: none; }
