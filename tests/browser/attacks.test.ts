@@ -69,7 +69,6 @@ async function build(
       run: async () => notebook(page),
       files: realDisk("attack"),
       minisearch: async () => "",
-      panel: async () => "",
       plotly: async () => plotly,
       panel: async (model) => readFileSync(new URL(`${model}.js`, bundles), "utf8"),
       log: () => {},
