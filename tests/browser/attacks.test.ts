@@ -51,6 +51,11 @@ function notebook({ prose = "", shown = [], code = "1;", printed, heading = "Hol
   };
 }
 
+const minisearch = readFileSync(
+  join(createRequire(import.meta.url).resolve("minisearch"), "../../umd/index.js"),
+  "utf8",
+);
+
 let count = 0;
 
 /** Builds a page in both forms; answers with its folder, or with the refusal. */
@@ -68,7 +73,7 @@ async function build(
       singleFile,
       run: async () => notebook(page),
       files: realDisk("attack"),
-      minisearch: async () => "",
+      minisearch: async () => minisearch,
       plotly: async () => plotly,
       panel: async (model) => readFileSync(new URL(`${model}.js`, bundles), "utf8"),
       log: () => {},
@@ -387,7 +392,7 @@ describe.skipIf(chromiumPath === undefined)("the policy of a page", { timeout: 1
         const forced = join(place, form, `${file}-forced.html`);
         writeFileSync(
           forced,
-          readFileSync(path, "utf8").replace("<main>", () => `<main>${payload()}`),
+          readFileSync(path, "utf8").replace(/<main\b[^>]*>/u, (main) => `${main}${payload()}`),
         );
         const { trouble } = await visit(browser, pathToFileURL(forced)).catch((error) => ({
           trouble: [String(error)],

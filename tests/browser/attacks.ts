@@ -77,6 +77,11 @@ export async function visit(browser: Browser, address: URL): Promise<Aftermath> 
     for (const share of box === null ? [] : [0.3, 0.5, 0.7])
       await page.mouse.move(box!.x + box!.width * share, box!.y + box!.height / 2);
   }
+  const search = page.locator("input[type=search]:visible");
+  if ((await search.count()) > 0) {
+    await search.first().fill("attacked");
+    await page.waitForTimeout(300);
+  }
   // What waits for a pointer, a focus or a key gets it.
   await page.evaluate(() => {
     for (const one of document.querySelectorAll("main *")) {
