@@ -13,7 +13,7 @@ import { linkFolder, realDisk, sweepParts } from "./disk.js";
 import { dispatch } from "./dispatch.js";
 import { takeLock } from "./lock.js";
 import { exitCodes } from "./surroundings.js";
-import { trustedFolders, trustFile } from "./trust.js";
+import { trustedFolders, trustFile } from "./trusted-folders.js";
 import { fileBelow } from "./watch/file-below.js";
 import { watchFolders } from "./watch/folders.js";
 

@@ -1,20 +1,13 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
 import type { PackageDigest } from "../notebook/package-digest.js";
 import type { Files } from "../report/files.js";
+import type { Trust } from "./trusted-folders.js";
 import type { LiveEffects } from "./watch/live.js";
 
 /** A disk on which folders can be listed as well. */
 export interface Disk extends Files {
   /** Names in a folder in alphabetical order, or nothing when there is no such folder. */
   list(folder: string): Promise<readonly string[] | undefined>;
-}
-
-/** Folders of notebooks that may run on this machine. */
-export interface Trust {
-  /** Whether the notebooks of a folder may run. */
-  readonly holds: (notebooks: string) => Promise<boolean>;
-  /** Notes that they may; answers with the file in which it is noted. */
-  readonly add: (notebooks: string) => Promise<string>;
 }
 
 /** All that the verbs may touch outside themselves. */

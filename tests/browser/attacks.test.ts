@@ -7,10 +7,13 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { worksheet } from "../../src/calibration/worksheet.js";
 import { realDisk } from "../../src/cli/disk.js";
+import { livePanel } from "../../src/live/panel.js";
 import type { CellOutput, ExecutedNotebook, ProseCell } from "../../src/notebook/executed.js";
 import type { Figure, Shown } from "../../src/notebook/output.js";
 import { buildReports } from "../../src/report/build.js";
+import { handoutHtml } from "../../src/report/handout-page.js";
 import { worksheetHtml } from "../../src/report/worksheetpage.js";
+import { limp, ring } from "../reeving/builders.js";
 import { type Outside, outside, visit } from "./attacks.js";
 import { chromiumPath, launch, missing } from "./chromium.js";
 
@@ -18,6 +21,7 @@ let out: Outside;
 let browser: Browser;
 let folder: string;
 const plotly = readFileSync(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8");
+const bundles = new URL("../../dist/page/bundles/", import.meta.url);
 const marker = "attacked by";
 
 /** Texts that would run, or call home, wherever a page took them for anything but text. */
@@ -47,6 +51,11 @@ function notebook({ prose = "", shown = [], code = "1;", printed, heading = "Hol
   };
 }
 
+const minisearch = readFileSync(
+  join(createRequire(import.meta.url).resolve("minisearch"), "../../umd/index.js"),
+  "utf8",
+);
+
 let count = 0;
 
 /** Builds a page in both forms; answers with its folder, or with the refusal. */
@@ -64,9 +73,9 @@ async function build(
       singleFile,
       run: async () => notebook(page),
       files: realDisk("attack"),
-      minisearch: async () => "",
-      panel: async () => "",
+      minisearch: async () => minisearch,
       plotly: async () => plotly,
+      panel: async (model) => readFileSync(new URL(`${model}.js`, bundles), "utf8"),
       log: () => {},
       now: () => 0,
     });
@@ -193,6 +202,24 @@ const rows: readonly (readonly [where: string, page: (text: string) => Page])[] 
     }),
   ],
   ["code, and what a cell prints", (text) => ({ code: `"${text}";`, printed: text })],
+  [
+    "a line as it is rove: title, words, names of its parts",
+    (text) => ({
+      shown: [
+        {
+          kind: "reeving",
+          name: "line",
+          title: text,
+          caption: text,
+          altText: text,
+          words: { load: text, hand: text },
+          line: { rope: limp, stations: [{ ...ring, name: text }] },
+          load: 490,
+        },
+      ],
+    }),
+  ],
+  ["a rule to keep", (text) => ({ shown: [{ kind: "rule", text, range: text }] })],
   // Short texts: a chart has no room for long ones.
   ...[
     `</script><script>window.attacked="data"</script>`,
@@ -301,6 +328,46 @@ describe.skipIf(chromiumPath === undefined)(
       await page.close();
     });
 
+    it("does nothing in the address of a live panel", async () => {
+      const { place, refusal } = await build({ shown: [livePanel("what-the-hand-feels")] });
+      expect(refusal).toBe("");
+      const controls = Object.keys(livePanel("what-the-hand-feels").controls);
+      for (const text of [payload(), "javascript:window.attacked=1", "__proto__", "constructor"]) {
+        const spelled = encodeURIComponent(text);
+        const all = controls.map((name) => `${name}=${spelled}`).join("&");
+        for (const behind of [
+          `#try:${all}`,
+          `#try:${spelled}=1`,
+          `#${all}`,
+          `#${spelled}`,
+          `#try-${spelled}=1`,
+          `?${all}#${spelled}`,
+        ]) {
+          const page = pathToFileURL(join(place, "folder", "page.html"));
+          const { trouble } = await visit(browser, new URL(page.href + behind));
+          expect(trouble, behind).toEqual([]);
+        }
+      }
+      expect(out.taken()).toEqual([]);
+    });
+
+    it("does nothing on a handout", async () => {
+      const text = payload();
+      const rules = [{ text, range: text }];
+      const sheetTable = { kind: "sheetTable", caption: text, columns: [text, text], rows: [[text], []] } as const;
+      const topic = {
+        name: text,
+        question: text,
+        handout: { demo: true, picture: figureWith(marker), rules, sheetTable },
+      };
+      const file = join(folder, "handout.html");
+      writeFileSync(file, handoutHtml({ topics: [topic] }));
+      const { trouble, text: shown } = await visit(browser, pathToFileURL(file));
+      expect(trouble).toEqual([]);
+      expect(shown).toContain(marker);
+      expect(out.taken()).toEqual([]);
+    });
+
     it("does nothing in the name of a line on a sheet to print", async () => {
       mkdirSync(join(folder, "sheet"));
       const file = join(folder, "sheet", "sheet.html");
@@ -325,7 +392,7 @@ describe.skipIf(chromiumPath === undefined)("the policy of a page", { timeout: 1
         const forced = join(place, form, `${file}-forced.html`);
         writeFileSync(
           forced,
-          readFileSync(path, "utf8").replace(/<main[^>]*>/u, (start) => `${start}${payload()}`),
+          readFileSync(path, "utf8").replace(/<main\b[^>]*>/u, (main) => `${main}${payload()}`),
         );
         const { trouble } = await visit(browser, pathToFileURL(forced)).catch((error) => ({
           trouble: [String(error)],

@@ -69,12 +69,18 @@ export async function visit(browser: Browser, address: URL): Promise<Aftermath> 
     const figure = figures.nth(index);
     await figure.scrollIntoViewIfNeeded();
     const explore = figure.locator("button.explore:visible");
-    if ((await explore.count()) > 0) await explore.first().click();
-    const chart = figure.locator("svg.main-svg").first();
+    const explored = (await explore.count()) > 0;
+    if (explored) await explore.first().click();
+    const chart = figure.locator(explored ? "svg.main-svg" : "svg:visible").first();
     await chart.waitFor({ state: "attached" });
     const box = await chart.boundingBox();
     for (const share of box === null ? [] : [0.3, 0.5, 0.7])
       await page.mouse.move(box!.x + box!.width * share, box!.y + box!.height / 2);
+  }
+  const search = page.locator("input[type=search]:visible");
+  if ((await search.count()) > 0) {
+    await search.first().fill("attacked");
+    await page.waitForTimeout(300);
   }
   // What waits for a pointer, a focus or a key gets it.
   await page.evaluate(() => {
@@ -106,9 +112,7 @@ export async function visit(browser: Browser, address: URL): Promise<Aftermath> 
       .flatMap((one) => one.getAttributeNames().map((name) => `${one.localName} ${name}`))
       .filter((name) => / on/u.test(name)),
     foreign: Array.from(
-      document.querySelectorAll(
-        "iframe, object, embed, base, form[action], form:not(.search, .controls), meta[http-equiv=refresh]",
-      ),
+      document.querySelectorAll("iframe, object, embed, base, form[action], meta[http-equiv=refresh]"),
       (one) => one.localName,
     ),
     title: document.title,

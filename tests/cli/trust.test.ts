@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { realDisk } from "../../src/cli/disk.js";
 import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
-import { trustedFolders, trustFile } from "../../src/cli/trust.js";
+import { trustedFolders, trustFile } from "../../src/cli/trusted-folders.js";
 import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
 import { noEffects } from "./no-effects.js";
