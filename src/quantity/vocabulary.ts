@@ -45,7 +45,7 @@ export const vocabulary = {
     "1.09",
     "tension on the pulled side of a turn over tension on the other",
   ),
-  frictionCoefficient: pure("friction coefficient", "μ", 0, 5, "0.15", "sliding friction force over normal force"),
+  frictionCoefficient: pure("friction coefficient", "μ", 0, 2, "0.15", "sliding friction force over normal force"),
   bearingFriction: pure("bearing friction", "μ_b", 0, 1, "0.1", "friction coefficient between sheave and pin"),
   bendingCoefficient: {
     label: "bending coefficient",
@@ -53,7 +53,7 @@ export const vocabulary = {
     unit: "1/m",
     shownUnit: "1/mm",
     minimum: 0,
-    maximum: 5000,
+    maximum: 500,
     example: "20 1/m",
     meaning: "bending loss at a full turn over d²/D",
   },
