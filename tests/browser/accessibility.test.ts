@@ -116,13 +116,17 @@ describe.skipIf(chromiumPath === undefined)(
 
     it("lets a keyboard reach every control and fold, and shows where it is", async () => {
       const { page, close } = await open(browser, at(first), { reducedMotion: "reduce" });
-      const stops = await page.locator("a[href], button, summary, input, select, [tabindex='0']").evaluateAll((all) => {
-        const shown = all.filter((one) => one.checkVisibility({ contentVisibilityAuto: true }) && !one.closest("svg"));
-        shown.forEach((one, index) => {
-          one.setAttribute("data-stop", String(index));
+      const stops = await page
+        .locator("a[href], button, summary, input:not([type=radio]), input[type=radio]:checked, select, [tabindex='0']")
+        .evaluateAll((all) => {
+          const shown = all.filter(
+            (one) => one.checkVisibility({ contentVisibilityAuto: true }) && !one.closest("svg"),
+          );
+          shown.forEach((one, index) => {
+            one.setAttribute("data-stop", String(index));
+          });
+          return shown.length;
         });
-        return shown.length;
-      });
       expect(stops).toBeGreaterThan(30);
       await page.keyboard.press("Tab");
       expect((await focused(page))?.words).toBe("Skip to the text");
