@@ -12,7 +12,7 @@ export const fixedSymbols = {
       low: standardGravity,
       high: standardGravity,
       status: "common practice",
-      place: "exact by definition",
+      place: "the reference: exact by definition",
     }),
   },
   second: {
@@ -25,7 +25,7 @@ export const fixedSymbols = {
       low: 1,
       high: 1,
       status: "common practice",
-      place: "exact by definition",
+      place: "the reference: exact by definition",
     }),
   },
   gasConstant: { quantity: "gasConstant", record: dryAirGasConstant },
