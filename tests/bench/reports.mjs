@@ -17,7 +17,8 @@ export function reportsRow() {
   const ourPages = join(folder, "ours");
   const theirPages = join(folder, "theirs");
   const hasJupyter = spawnSync("jupyter-nbconvert", ["--version"]).status === 0;
-  const build = () => execFileSync(process.execPath, [program, "reports", ...names, "--no-cache", "--output", ourPages], options);
+  const build = () =>
+    execFileSync(process.execPath, [program, "reports", ...names, "--no-cache", "--output", ourPages], options);
   const files = names.map((name) => join("notebooks", `${name}.ipynb`));
   const parameters = ["--execute", "--to", "html", "--output-dir", theirPages, ...files];
   const convert = () => execFileSync("jupyter-nbconvert", parameters, options);
