@@ -53,7 +53,7 @@ export const vocabulary = {
     unit: "1/m",
     shownUnit: "1/mm",
     minimum: 0,
-    maximum: 500,
+    maximum: 2000,
     example: "20 1/m",
     meaning: "bending loss at a full turn over d²/D",
   },

@@ -82,9 +82,9 @@ describe("the middle of a band", () => {
 
 describe("the stiffness of a rope", () => {
   it("is never drawn beyond what can be", () => {
-    const stiffest = { value: 300, low: 200, high: 480 };
+    const stiffest = { value: 1200, low: 800, high: 1920 };
     const rope = { tensionTerm: stiffest } as unknown as NonNullable<Parameters<typeof knobsOf>[0]["rope"]>;
     const { bending } = sampleKnobs(knobsOf({ rope }), { samples: 4000 });
-    expect(Math.max(...bending!)).toBeCloseTo(500 / 300, 12);
+    expect(Math.max(...bending!)).toBeCloseTo(2000 / 1200, 12);
   });
 });
