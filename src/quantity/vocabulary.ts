@@ -45,7 +45,7 @@ export const vocabulary = {
     "1.09",
     "tension on the pulled side of a turn over tension on the other",
   ),
-  frictionCoefficient: pure("friction coefficient", "μ", 0, 2, "0.15", "sliding friction force over normal force"),
+  frictionCoefficient: pure("friction coefficient", "μ", 0, 4, "0.15", "sliding friction force over normal force"),
   bearingFriction: pure("bearing friction", "μ_b", 0, 1, "0.1", "friction coefficient between sheave and pin"),
   bendingCoefficient: {
     label: "bending coefficient",

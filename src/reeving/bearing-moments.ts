@@ -15,7 +15,7 @@ export interface CollarInput {
  *
  *     M = (2/3) · μ · P · (R³ − r³) / (R² − r²),   for even pressure
  *
- * @param frictionCoefficient  μ [-], 0 to 2
+ * @param frictionCoefficient  μ [-], 0 to 4
  * @param axialForce  P [N], 0 or more
  * @param outerRadius  R [m], above 0
  * @param innerRadius  r [m], 0 to R

@@ -60,7 +60,7 @@ export interface CamInput extends CamShape {
  * @param camAngle  ψ [rad], above 0, to a quarter turn
  * @param pivotShare  r_p [-], 0 to 1
  * @param pivotFriction  μ_p [-], 0 to 1
- * @param frictionCoefficient  μ of the rope on the jaws [-], 0 to 2
+ * @param frictionCoefficient  μ of the rope on the jaws [-], 0 to 4
  * @param spring  S of one jaw, at the rope [N], 0 or more
  * @returns whether it locks; normal force of a jaw, and load at slip as friction of both jaws [N]
  * @throws ValueError outside these ranges

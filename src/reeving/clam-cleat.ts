@@ -71,7 +71,7 @@ export function ridgeDraw({
  *
  *     T = μ · w · F_0 / (1 − μ · w · g); it locks when μ · w · g ≥ 1
  *
- * @param frictionCoefficient  μ of rope on ridges [-], 0 to 2
+ * @param frictionCoefficient  μ of rope on ridges [-], 0 to 4
  * @param grooveFactor  w [-], 1 or more
  * @param ridgeAngle  ω [rad], above 0
  * @param wallFriction  μ_w along the ridges [-], 0 to 2

@@ -21,7 +21,7 @@ export interface HornInput {
  *     T = T_tail · exp(2 π N μ)
  *
  * @param turns  N, whole or part turns [-], 0 to 30
- * @param frictionCoefficient  μ [-], 0 to 2
+ * @param frictionCoefficient  μ [-], 0 to 4
  * @param tail  T_tail, tension in the tail [N], 0 or more
  * @returns load [N]
  * @throws ValueError outside these ranges
@@ -38,7 +38,7 @@ export function hornHold({ turns, frictionCoefficient, tail }: HornInput): numbe
  *     T_tail = T · exp(−2 π N μ)
  *
  * @param turns  N [-], 0 to 30
- * @param frictionCoefficient  μ [-], 0 to 2
+ * @param frictionCoefficient  μ [-], 0 to 4
  * @param load  T [N], 0 or more
  * @returns tension in the tail [N]
  * @throws ValueError outside these ranges

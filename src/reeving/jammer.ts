@@ -22,7 +22,7 @@ export interface JammerInput {
  *     T = (μ + μ_p) · F_0 / (sin ψ − μ · cos ψ), unless μ ≥ tan ψ: then it locks
  *
  * @param camAngle  ψ [rad], above 0, to a quarter turn
- * @param frictionCoefficient  μ of rope on jaw [-], 0 to 2
+ * @param frictionCoefficient  μ of rope on jaw [-], 0 to 4
  * @param plateFriction  μ_p of rope on plate [-], 0 to 2
  * @param preload  F_0, force of the lever at the jaw [N], 0 or more
  * @returns whether it locks; normal force of the jaw, and load at slip as friction of both sides [N]
@@ -47,7 +47,7 @@ export function jammerGrip({ camAngle, frictionCoefficient, plateFriction, prelo
  *     m = 1 / (1 − μ / tan ψ)
  *
  * @param camAngle  ψ [rad], above 0, to a quarter turn
- * @param frictionCoefficient  μ of rope on jaw [-], 0 to 2
+ * @param frictionCoefficient  μ of rope on jaw [-], 0 to 4
  * @returns factor [-], at least 1; infinite when the jaw locks
  * @throws ValueError outside these ranges
  * Source: statics, moments about the pivot. Example: selfEnergising({ camAngle: Math.PI / 4, frictionCoefficient: 0.5 }) → 2

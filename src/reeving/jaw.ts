@@ -29,7 +29,7 @@ export interface JawGrip {
  * @param preloadArm  a_0 about the pivot [m], 0 or more
  * @param frictionArm  a_f of the friction about the pivot [m], below zero when it opens the jaw
  * @param normalArm  a_n of the normal force about the pivot [m], 0 or more
- * @param frictionCoefficient  μ [-], 0 to 2
+ * @param frictionCoefficient  μ [-], 0 to 4
  * @returns whether it locks; normal force and friction at slip [N], infinite when it locks
  * @throws ValueError outside these ranges
  * Source: statics, moments about the pivot; the same balance as a block brake. Example: jawGrip({ preload: 600, preloadArm: 6, frictionArm: 6, normalArm: 18, frictionCoefficient: 0.3 }).friction → 66.667
@@ -48,7 +48,7 @@ export function jawGrip({ preload, preloadArm, frictionArm, normalArm, frictionC
  *
  *     φ = atan μ
  *
- * @param frictionCoefficient  μ [-], 0 to 2
+ * @param frictionCoefficient  μ [-], 0 to 4
  * @returns friction angle [rad]
  * @throws ValueError outside this range
  * Source: statics, angle of friction. Example: frictionAngle(0.65) → 0.5764
@@ -68,7 +68,7 @@ export interface CurvedFaceInput {
  *
  *     μ' = 4 · μ · sin(θ/2) / (θ + sin θ)
  *
- * @param frictionCoefficient  μ [-], 0 to 2
+ * @param frictionCoefficient  μ [-], 0 to 4
  * @param wrapAngle  θ, whole angle of contact [rad], 0 to π; at 0 the face is flat, at π a round groove filled by its rope
  * @returns friction over press [-], from μ to 4 μ / π
  * @throws ValueError outside these ranges

@@ -26,7 +26,7 @@ export interface LiftOutInput {
  * @param camAngle  ψ [rad], above 0
  * @param pivotShare  r_p [-], 0 to 1
  * @param pivotFriction  μ_p [-], 0 to 1
- * @param frictionCoefficient  μ of rope on jaws, the same along and across [-], 0 to 2
+ * @param frictionCoefficient  μ of rope on jaws, the same along and across [-], 0 to 4
  * @param spring  S of one jaw, at the rope [N]
  * @returns least pull [N]; 0 when the cleat does not hold the load anyway
  * @throws ValueError outside these ranges

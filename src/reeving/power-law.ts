@@ -17,7 +17,7 @@ export interface PowerLawInput {
  *
  *     F ∝ N^n, so μ(N) = μ_ref · (N / N_ref)^(n − 1)
  *
- * @param frictionCoefficient  μ_ref [-], 0 to 2
+ * @param frictionCoefficient  μ_ref [-], 0 to 4
  * @param loadRatio  N / N_ref [-], 1e-6 to 1e6
  * @param loadExponent  n [-], above 0, at most 1
  * @returns friction coefficient [-]
@@ -43,7 +43,7 @@ export function loadDependentFriction({
  *     T2^(1−n) = T1^(1−n) + (1 − n) · μ · T_ref^(1−n) · θ,   and T2 = T1 · exp(μ θ) for n = 1
  *
  * @param tension  T1 [N], 0 or more
- * @param frictionCoefficient  μ at the reference tension [-], 0 to 2
+ * @param frictionCoefficient  μ at the reference tension [-], 0 to 4
  * @param referenceTension  T_ref [N], above 0
  * @param loadExponent  n [-], above 0, at most 1
  * @param wrapAngle  θ [rad], 0 to 200

@@ -11,7 +11,7 @@ export interface CapstanInput {
  *
  *     T_haul / T_load = exp(μ · θ)
  *
- * @param frictionCoefficient  μ, line on surface [-], 0 to 2
+ * @param frictionCoefficient  μ, line on surface [-], 0 to 4
  * @param wrapAngle  θ, angle of contact [rad], 0 to 200
  * @returns ratio [-], at least 1
  * @throws ValueError outside these ranges
@@ -48,7 +48,7 @@ export function holdingFriction({ tensionRatio, wrapAngle }: HoldInput): number 
  *
  *     μ_eff = μ / sin(half angle)
  *
- * @param frictionCoefficient  μ [-], 0 to 2
+ * @param frictionCoefficient  μ [-], 0 to 4
  * @param grooveAngle  full angle of the V [rad], above 0, at most π
  * @returns effective friction coefficient [-]; published rope tests found far less: about 1.25 μ at 70°
  * Source: statics, wedge. Example: wedgeFriction({ frictionCoefficient: 0.1, grooveAngle: 1.2217 }) → 0.1743

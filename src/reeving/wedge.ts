@@ -16,7 +16,7 @@ export interface WedgeInput {
  *
  * @param squeeze  S, force across the wedge [N], 0 to 1 000 000
  * @param slopeAngle  θ of the face to the way it is driven [rad]; θ + φ below a quarter turn
- * @param frictionCoefficient  μ on the face [-], 0 to 2
+ * @param frictionCoefficient  μ on the face [-], 0 to 4
  * @returns driving force [N]; infinite when friction alone stops the wedge
  * @throws ValueError outside these ranges
  * Source: statics, wedge and screw. Example: wedgeDrive({ squeeze: 1000, slopeAngle: 0.1, frictionCoefficient: 0.2 }) → 306.485
@@ -34,7 +34,7 @@ export function wedgeDrive({ squeeze, slopeAngle, frictionCoefficient }: WedgeIn
  *
  * @param squeeze  S, force across the wedge [N], 0 to 1 000 000
  * @param slopeAngle  θ of the face to the way it is driven [rad], 0 to a quarter turn
- * @param frictionCoefficient  μ on the face [-], 0 to 2
+ * @param frictionCoefficient  μ on the face [-], 0 to 4
  * @returns drawing force [N], below zero when μ is too small to hold the wedge
  * @throws ValueError outside these ranges
  * Source: statics, wedge and screw. Example: wedgeRelease({ squeeze: 490.5, slopeAngle: Math.PI / 6, frictionCoefficient: 0.25 }) → -140.313

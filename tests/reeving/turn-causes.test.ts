@@ -84,7 +84,7 @@ describe("causes of loss at a turn", () => {
       { ...sheave, pinRadius: -0.004 },
       { ...sheave, bearingFriction: 1.2 },
       { ...sheave, diameter: 0 },
-      { ...ratchet, treadFriction: 3 },
+      { ...ratchet, treadFriction: 5 },
       { ...ratchet, engageLoad: -1 },
       { kind: "measured", name: "turn", tensionRatio: 0.9 },
     ];
