@@ -2,15 +2,12 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { BoatCheck } from "../../src/boat/check.js";
 import { boatOf } from "../../src/boat/read.js";
-import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { inputList } from "../../src/notebook/input-list.js";
 import { plannedBoatOf } from "../../src/plan/boat-plan.js";
 import type { PlanOption } from "../../src/plan/plan-option.js";
 import { demoText, here, smallBoat, smallBoatWith } from "../boat/small-boat.js";
-import { memoryDisk } from "../report/memory.js";
-import { sample } from "../report/sample.js";
-import { noEffects } from "./no-effects.js";
+import { quietWorld } from "./quiet-world.js";
 
 /** Files of the package that a new folder is made of. */
 const packaged = [
@@ -24,34 +21,13 @@ const packaged = [
 ];
 
 function world(files: Readonly<Record<string, string>> = {}) {
-  const disk = memoryDisk();
-  disk.texts.set("/package/package.json", '{"version":"1.2.3"}');
+  const linked: string[] = [];
+  const link: Surroundings["link"] = async (folder, path) => void linked.push(`${path} → ${folder}`);
+  const quiet = quietWorld({ link });
   for (const name of packaged)
-    disk.texts.set(`/package/${name}`, readFileSync(new URL(`../../${name}`, import.meta.url), "utf8"));
-  for (const [name, text] of Object.entries(files)) disk.texts.set(`/boat/${name}`, text);
-  const said = { out: "", err: "", linked: [] as string[] };
-  const surroundings: Surroundings = {
-    currentFolder: "/boat",
-    packageFolder: "/package",
-    disk,
-    out: (text) => {
-      said.out += text;
-    },
-    err: (text) => {
-      said.err += text;
-    },
-    now: () => 0,
-    run: async () => sample,
-    plotly: async () => "",
-    open: async () => {},
-    installKernel: async () => "",
-    link: async (folder, path) => {
-      said.linked.push(`${path} → ${folder}`);
-    },
-    ...noEffects,
-    signal: new AbortController().signal,
-  };
-  return { disk, said, tell: (...args: string[]) => dispatch(args, surroundings) };
+    quiet.disk.texts.set(`/package/${name}`, readFileSync(new URL(`../../${name}`, import.meta.url), "utf8"));
+  for (const [name, text] of Object.entries(files)) quiet.disk.texts.set(`/boat/${name}`, text);
+  return { ...quiet, said: Object.assign(quiet.said, { linked }) };
 }
 
 const weak = smallBoatWith(["safetyFactor: 5", "safetyFactor: 100"]);

@@ -1,52 +1,29 @@
 import { describe, expect, it } from "vitest";
-import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { CellThrewError } from "../../src/notebook/errors.js";
-import { memoryDisk } from "../report/memory.js";
 import { sample, sampleChecks } from "../report/sample.js";
-import { noEffects } from "./no-effects.js";
+import { quietWorld } from "./quiet-world.js";
 
 function world(changed: Partial<Surroundings> = {}, notebooks = ["how-hard-to-hold.ipynb", "light-air.ipynb"]) {
-  const disk = memoryDisk();
-  disk.texts.set("/package/package.json", '{"version":"1.2.3"}');
-  for (const name of notebooks) disk.texts.set(`/boat/notebooks/${name}`, "");
-  const said = {
-    out: "",
-    err: "",
+  const noted = {
     opened: [] as string[],
     ran: [] as string[],
     linked: [] as string[],
     variables: [] as object[],
   };
-  const surroundings: Surroundings = {
-    currentFolder: "/boat",
-    packageFolder: "/package",
-    disk,
-    out: (text) => {
-      said.out += text;
-    },
-    err: (text) => {
-      said.err += text;
-    },
-    now: () => 0,
+  const quiet = quietWorld({
     run: async (path, _inputs, _onFilesRead, variables = {}) => {
-      said.ran.push(path);
-      said.variables.push(variables);
+      noted.ran.push(path);
+      noted.variables.push(variables);
       return sample;
     },
-    plotly: async () => "window.Plotly = {};",
-    open: async (path) => {
-      said.opened.push(path);
-    },
+    open: async (path) => void noted.opened.push(path),
     installKernel: async () => "/home/kernels/haulbook",
-    link: async (folder, path) => {
-      said.linked.push(`${path} → ${folder}`);
-    },
-    ...noEffects,
-    signal: new AbortController().signal,
+    link: async (folder, path) => void noted.linked.push(`${path} → ${folder}`),
     ...changed,
-  };
-  return { disk, said, tell: (...args: string[]) => dispatch(args, surroundings) };
+  });
+  for (const name of notebooks) quiet.disk.texts.set(`/boat/notebooks/${name}`, "");
+  return { ...quiet, said: Object.assign(quiet.said, noted) };
 }
 
 describe("help and version", () => {

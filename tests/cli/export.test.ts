@@ -1,41 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { smallBoat, smallBoatWith } from "../boat/small-boat.js";
-import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
-import { noEffects } from "./no-effects.js";
+import { quietWorld } from "./quiet-world.js";
 
 function world(files: Readonly<Record<string, string>> = {}, changed: Partial<Surroundings> = {}) {
-  const disk = memoryDisk();
-  disk.texts.set("/package/package.json", '{"version":"1.2.3"}');
-  for (const [name, text] of Object.entries(files)) disk.texts.set(`/boat/${name}`, text);
-  const said = { out: "", err: "" };
   const ran: [string, readonly string[] | undefined][] = [];
-  const surroundings: Surroundings = {
-    currentFolder: "/boat",
-    packageFolder: "/package",
-    disk,
-    out: (text) => {
-      said.out += text;
-    },
-    err: (text) => {
-      said.err += text;
-    },
-    now: () => 0,
-    run: async (path, inputs) => {
-      ran.push([path, inputs]);
-      return sample;
-    },
-    plotly: async () => "window.Plotly = {};",
-    open: async () => {},
-    installKernel: async () => "",
-    link: async () => {},
-    ...noEffects,
-    signal: new AbortController().signal,
-    ...changed,
+  const run: Surroundings["run"] = async (path, inputs) => {
+    ran.push([path, inputs]);
+    return sample;
   };
-  return { disk, said, ran, tell: (...args: string[]) => dispatch(args, surroundings) };
+  const quiet = quietWorld({ run, ...changed });
+  for (const [name, text] of Object.entries(files)) quiet.disk.texts.set(`/boat/${name}`, text);
+  return { ...quiet, ran };
 }
 
 const boat = { "small.yaml": smallBoat };

@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { recordOf, recordText } from "../../src/report/record.js";
 import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
-import { noEffects } from "./no-effects.js";
+import { quietWorld } from "./quiet-world.js";
 
 const notebooks = ["how-hard-to-hold", "light-air", "not-built"];
 const page = "/boat/handout/handout.html";
@@ -17,32 +16,19 @@ function world(changed: Partial<Surroundings> = {}, refuse?: RegExp) {
     disk.texts.set(`/boat/${folder}/data/${name}.json`, recordText({ ...recordOf(sample, ""), name }));
   built("how-hard-to-hold");
   built("light-air");
-  const said = { out: "", err: "", printed: [] as string[] };
-  const surroundings: Surroundings = {
-    currentFolder: "/boat",
-    packageFolder: "/package",
-    disk,
-    out: (text) => {
-      said.out += text;
-    },
-    err: (text) => {
-      said.err += text;
-    },
-    now: () => 0,
-    run: async () => Promise.reject(new Error("nothing is run for a handout")),
-    plotly: async () => "",
-    open: async () => {},
-    installKernel: async () => "",
-    link: async () => {},
-    ...noEffects,
-    print: async (from, to) => {
-      said.printed.push(`${from} → ${to}`);
-      return 2;
-    },
-    signal: new AbortController().signal,
-    ...changed,
+  const printed: string[] = [];
+  const run = async () => Promise.reject(new Error("nothing is run for a handout"));
+  const print: Surroundings["print"] = async (from, to) => {
+    printed.push(`${from} → ${to}`);
+    return 2;
   };
-  return { disk, built, said, tell: (...args: string[]) => dispatch(["handout", ...args], surroundings) };
+  const quiet = quietWorld({ run, print, ...changed }, disk);
+  return {
+    disk,
+    built,
+    said: Object.assign(quiet.said, { printed }),
+    tell: (...args: string[]) => quiet.tell("handout", ...args),
+  };
 }
 
 describe("haulbook handout", () => {

@@ -1,43 +1,19 @@
 import { describe, expect, it } from "vitest";
-import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
-import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
-import { noEffects } from "./no-effects.js";
+import { quietWorld } from "./quiet-world.js";
 
 const withInputs = (...inputs: unknown[]) => JSON.stringify({ metadata: { haulbook: { inputs } }, cells: [] });
 
 function world(notebooks: Readonly<Record<string, string>>, run?: Surroundings["run"]) {
-  const disk = memoryDisk();
-  disk.texts.set("/package/package.json", '{"version":"1.2.3"}');
-  for (const [name, text] of Object.entries(notebooks)) disk.texts.set(`/boat/notebooks/${name}.ipynb`, text);
-  const said = { out: "", err: "" };
   const ran: [string, readonly string[] | undefined][] = [];
-  const surroundings: Surroundings = {
-    currentFolder: "/boat",
-    packageFolder: "/package",
-    disk,
-    out: (text) => {
-      said.out += text;
-    },
-    err: (text) => {
-      said.err += text;
-    },
-    now: () => 0,
-    run:
-      run ??
-      (async (path, inputs) => {
-        ran.push([path, inputs]);
-        return sample;
-      }),
-    plotly: async () => "",
-    open: async () => {},
-    installKernel: async () => "",
-    link: async () => {},
-    ...noEffects,
-    signal: new AbortController().signal,
+  const noted: Surroundings["run"] = async (path, inputs) => {
+    ran.push([path, inputs]);
+    return sample;
   };
-  return { disk, said, ran, tell: (...args: string[]) => dispatch(args, surroundings) };
+  const quiet = quietWorld({ run: run ?? noted });
+  for (const [name, text] of Object.entries(notebooks)) quiet.disk.texts.set(`/boat/notebooks/${name}.ipynb`, text);
+  return { ...quiet, ran };
 }
 
 const boats = { plan: withInputs("boats/skiff.yaml", "boats/cat.yaml"), other: "{}" };

@@ -3,12 +3,11 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { realDisk } from "../../src/cli/disk.js";
-import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { trustedFolders, trustFile } from "../../src/cli/trusted-folders.js";
 import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
-import { noEffects } from "./no-effects.js";
+import { quietWorld } from "./quiet-world.js";
 
 describe("the file of trusted folders", () => {
   it("stands among a person's settings", () => {
@@ -75,40 +74,19 @@ describe("trust on a real disk", () => {
 
 function world(changed: Partial<Surroundings> = {}) {
   const disk = memoryDisk();
-  disk.texts.set("/package/package.json", '{"version":"1.2.3"}');
   disk.texts.set("/boat/notebooks/hold.ipynb", "");
-  const said = { out: "", err: "" };
   const ran: string[] = [];
-  const surroundings: Surroundings = {
-    currentFolder: "/boat",
-    packageFolder: "/package",
-    disk,
-    out: (text) => {
-      said.out += text;
-    },
-    err: (text) => {
-      said.err += text;
-    },
-    now: () => 0,
-    run: async (path) => {
-      ran.push(path);
-      return sample;
-    },
-    plotly: async () => "",
-    open: async () => {},
-    installKernel: async () => "",
-    link: async () => {},
-    ...noEffects,
-    trust: trustedFolders({
-      file: "/config/trusted.json",
-      always: ["/package/notebooks"],
-      disk,
-      realPath: async (folder) => folder,
-    }),
-    signal: new AbortController().signal,
-    ...changed,
+  const run: Surroundings["run"] = async (path) => {
+    ran.push(path);
+    return sample;
   };
-  return { disk, said, ran, tell: (...args: string[]) => dispatch(args, surroundings) };
+  const trust = trustedFolders({
+    file: "/config/trusted.json",
+    always: ["/package/notebooks"],
+    disk,
+    realPath: async (folder) => folder,
+  });
+  return { ...quietWorld({ run, trust, ...changed }, disk), ran };
 }
 
 describe.each(["reports", "watch"])("haulbook %s", (verb) => {

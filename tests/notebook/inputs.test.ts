@@ -55,9 +55,9 @@ describe("inputFile", () => {
     expect(inputFile("boats/usual.yaml")).toBe("boats/usual.yaml");
     expect(secondInputFile()).toBeUndefined();
     process.env.HAULBOOK_INPUT = "boats/other.yaml";
-    process.env.HAULBOOK_INPUT_2 = "/tmp/second.yaml";
+    process.env.HAULBOOK_INPUT_2 = "boats/second.yaml";
     expect(inputFile("boats/usual.yaml")).toBe("boats/other.yaml");
-    expect(secondInputFile()).toBe("/tmp/second.yaml");
+    expect(secondInputFile()).toBe("boats/second.yaml");
   });
 });
 
