@@ -1,12 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { Changes, touchedBy } from "../../src/cli/watch/changes.js";
 import type { Serve } from "../../src/cli/watch/live.js";
 import { CellThrewError } from "../../src/notebook/errors.js";
 import { memoryDisk } from "../report/memory.js";
 import { sample } from "../report/sample.js";
-import { noEffects } from "./no-effects.js";
+import { quietWorld } from "./quiet-world.js";
 
 interface State {
   readonly session: string;
@@ -17,14 +16,13 @@ interface State {
 /** A watch whose world is in the hands of the test: each told state is a build that came to its end. */
 function world(run?: Surroundings["run"]) {
   const disk = memoryDisk();
-  disk.texts.set("/package/package.json", '{"version":"1.2.3"}');
   const put = (name: string, inputs?: readonly string[]) =>
     disk.texts.set(
       `/boat/notebooks/${name}.ipynb`,
       JSON.stringify({ metadata: { haulbook: inputs && { inputs } }, cells: [] }),
     );
   const stop = new AbortController();
-  const said = { out: "", err: "", opened: [] as string[], closed: [] as string[] };
+  const noted = { opened: [] as string[], closed: [] as string[] };
   const ran: string[] = [];
   const told: State[] = [];
   const waiting: ((state: State) => void)[] = [];
@@ -32,28 +30,12 @@ function world(run?: Surroundings["run"]) {
   let folders: readonly string[] = [];
   let serving: Serve | undefined;
   let library = "one";
-  const surroundings: Surroundings = {
-    currentFolder: "/boat",
-    packageFolder: "/package",
-    disk,
-    out: (text) => {
-      said.out += text;
-    },
-    err: (text) => {
-      said.err += text;
-    },
-    now: () => 0,
+  const effects: Partial<Surroundings> = {
     run: async (path, inputs, onFilesRead, variables) => {
       ran.push([path, ...(inputs ?? [])].join(" "));
       return run === undefined ? sample : run(path, inputs, onFilesRead, variables);
     },
-    plotly: async () => "",
-    open: async (path) => {
-      said.opened.push(path);
-    },
-    installKernel: async () => "",
-    link: async () => {},
-    ...noEffects,
+    open: async (path) => void noted.opened.push(path),
     live: {
       serve: async (request) => {
         serving = request;
@@ -62,7 +44,7 @@ function world(run?: Surroundings["run"]) {
           told.push(state);
           waiting.shift()?.(state);
         };
-        return { address: "http://127.0.0.1:4711/", tell, close: async () => void said.closed.push("server") };
+        return { address: "http://127.0.0.1:4711/", tell, close: async () => void noted.closed.push("server") };
       },
       folders: (onChange) => {
         change = onChange;
@@ -70,7 +52,7 @@ function world(run?: Surroundings["run"]) {
           set: (list) => {
             folders = list;
           },
-          close: () => void said.closed.push("folders"),
+          close: () => void noted.closed.push("folders"),
         };
       },
       settle: async () => {},
@@ -79,11 +61,12 @@ function world(run?: Surroundings["run"]) {
     },
     signal: stop.signal,
   };
+  const { said, tell } = quietWorld(effects, disk);
   const next = () => new Promise<State>((resolve) => waiting.push(resolve));
   return {
     disk,
     put,
-    said,
+    said: Object.assign(said, noted),
     ran,
     told,
     next,
@@ -94,12 +77,11 @@ function world(run?: Surroundings["run"]) {
     newLibrary: () => {
       library = "two";
     },
-    tell: (...args: string[]) => dispatch(args, surroundings),
+    tell,
     withLibrary: (...args: string[]) =>
-      dispatch(args, {
-        ...surroundings,
-        library: async () => ({ core: library, versions: "1", whole: library }),
-      }),
+      quietWorld({ ...effects, library: async () => ({ core: library, versions: "1", whole: library }) }, disk).tell(
+        ...args,
+      ),
   };
 }
 
