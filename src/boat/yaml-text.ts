@@ -53,7 +53,7 @@ export function yamlText(text: string, file: string): YamlText {
       "Write it flatter, as the demo boats are.",
     );
   const lines = new LineCounter();
-  const document = parseDocument(plainText, { lineCounter: lines, prettyErrors: false });
+  const document = parseDocument(plainText, { lineCounter: lines, prettyErrors: false, stringKeys: true });
   const at = (offset: number): Spot => {
     const { line, col } = lines.linePos(offset);
     return { line, column: col };

@@ -18,6 +18,15 @@ export interface OpenChannels {
   readonly onBadMessage: (error: WireError) => void;
 }
 
+/** Messages of a socket; one that is closed in the middle of a message has no more of them. */
+async function* untilClosed(socket: Dealer | Subscriber): AsyncGenerator<Buffer[]> {
+  try {
+    yield* socket;
+  } catch (error) {
+    if (!socket.closed) throw error;
+  }
+}
+
 /** Opens shell, control and broadcast channels; messages wait without limit until they are read. */
 export function openChannels({ connection, onReply, onBroadcast, onBadMessage }: OpenChannels): Channels {
   const session = randomUUID();
@@ -30,7 +39,7 @@ export function openChannels({ connection, onReply, onBroadcast, onBadMessage }:
   broadcast.subscribe();
 
   const read = async (socket: Dealer | Subscriber, take: (message: Message) => void) => {
-    for await (const frames of socket) {
+    for await (const frames of untilClosed(socket)) {
       try {
         take(decodeMessage(frames, connection.key));
       } catch (error) {

@@ -5,6 +5,7 @@ import { stripVTControlCharacters } from "node:util";
 import type { Connection } from "./connection.js";
 import { filesReadBy, filesReadVariable } from "./files-read.js";
 import { atExit } from "./guard.js";
+import { lifelineVariable } from "./lifeline.js";
 import { kernelCommand } from "./tslab.js";
 
 /** How a kernel ended. */
@@ -49,14 +50,14 @@ export function startProcess({ connection, folder, environment }: StartProcess):
   const ownGroup = process.platform !== "win32";
   const child = spawn(program, parameters, {
     cwd: folder,
-    env: { ...plain, NO_COLOR: "1", [filesReadVariable]: filesRead },
-    stdio: ["ignore", "pipe", "pipe"],
+    env: { ...plain, NO_COLOR: "1", [filesReadVariable]: filesRead, [lifelineVariable]: connection.folder },
+    stdio: ["ignore", "pipe", "pipe", "pipe"],
     detached: ownGroup,
   });
   let running = true;
   let errorText = "";
-  child.stdout.resume();
-  child.stderr.setEncoding("utf8").on("data", (text: string) => {
+  child.stdout?.resume();
+  child.stderr?.setEncoding("utf8").on("data", (text: string) => {
     errorText = (errorText + text).slice(-keptErrorText);
   });
 

@@ -2,14 +2,10 @@ import { stripVTControlCharacters } from "node:util";
 import type { CellOutput, StreamText } from "./executed.js";
 import { figureMediaType, type Shown, shownMediaType } from "./output.js";
 import { checkShown } from "./shape.js";
+import { uncaughtMark } from "./texts-written.js";
 import type { JsonObject, Message } from "./wire.js";
 
-/** Most text that a cell may write [characters]; the rest is counted and left out. */
-const mostStreamText = 100_000;
 const mostErrorTexts = 50;
-
-/** Marks with which the kernel prints errors that no cell caught. */
-const uncaught = /^(UnhandledPromiseRejection|UncaughtException):/;
 
 /** Gathers what one cell puts out. */
 export interface CellCollector {
@@ -27,21 +23,16 @@ export interface CellCollector {
 export function cellCollector(): CellCollector {
   const outputs: CellOutput[] = [];
   const errorTexts: string[] = [];
-  let written = 0;
-  let cut = 0;
   let uncaughtText: string | undefined;
   let refusal: string | undefined;
 
   const takeStream = (stream: StreamText["stream"], raw: string) => {
-    const whole = stripVTControlCharacters(raw);
+    const text = stripVTControlCharacters(raw);
     if (stream === "stderr") {
       if (errorTexts.length === mostErrorTexts) errorTexts.pop();
-      errorTexts.push(whole.slice(0, mostStreamText));
-      if (uncaught.test(whole)) uncaughtText ??= whole;
+      errorTexts.push(text);
+      if (uncaughtMark.test(text)) uncaughtText ??= text;
     }
-    const text = whole.slice(0, Math.max(0, mostStreamText - written));
-    written += text.length;
-    cut += whole.length - text.length;
     if (text === "") return;
     const last = outputs.at(-1);
     if (last?.kind === "stream" && last.stream === stream) {
@@ -66,10 +57,7 @@ export function cellCollector(): CellCollector {
         takeStream(content.name === "stderr" ? "stderr" : "stdout", content.text);
       }
     },
-    outputs: () =>
-      cut === 0
-        ? [...outputs]
-        : [...outputs, { kind: "stream", stream: "stderr", text: `Cut here: ${cut} more characters were written.\n` }],
+    outputs: () => [...outputs],
     errorTexts: () => [...errorTexts],
     uncaughtText: () => uncaughtText,
     refusal: () => refusal,

@@ -1,4 +1,6 @@
 import { noteFilesRead } from "./files-read.js";
+import { endWithBuild } from "./lifeline.js";
+import { joinTexts } from "./texts-written.js";
 
 /**
  * Outputs are kept: the kernel sends them without waiting for the one before, which its socket refuses after a few hundred in a row,
@@ -71,5 +73,5 @@ const optimiseLater = `
 export function preloadSource(script: string): string {
   return `
   import { createRequire } from "node:module";
-  const require = createRequire(${JSON.stringify(script)});${optimiseLater}${keepOutputs}${spellOut}${noteFilesRead}`;
+  const require = createRequire(${JSON.stringify(script)});${optimiseLater}${keepOutputs}${spellOut}${joinTexts}${noteFilesRead}${endWithBuild}`;
 }

@@ -1,0 +1,93 @@
+import { spawn, spawnSync } from "node:child_process";
+import { once } from "node:events";
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, realpathSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import { afterAll, expect, test } from "vitest";
+import { processesIn, program, textsBelow, writeNotebook } from "./builds.js";
+import { seeded } from "./random.js";
+
+const kills = 50;
+const scratch = realpathSync(mkdtempSync(join(tmpdir(), "haulbook-build-killed-")));
+afterAll(() => rmSync(scratch, { recursive: true, force: true }));
+
+/** A folder with two notebooks, and a home and a place for temporary files of its own. */
+function clinic(name: string) {
+  const folder = join(scratch, name);
+  const temporary = join(folder, "temporary");
+  mkdirSync(temporary, { recursive: true });
+  const write = (one: number, two: number) => {
+    writeNotebook(join(folder, "notebooks"), "one", one);
+    writeNotebook(join(folder, "notebooks"), "two", two);
+  };
+  const env = { ...process.env, HOME: folder, XDG_CONFIG_HOME: folder, TMPDIR: temporary };
+  const words = [program, "reports", "--trust"];
+  const build = () => spawnSync(process.execPath, words, { cwd: folder, env, encoding: "utf8" });
+  const start = () => spawn(process.execPath, words, { cwd: folder, env, stdio: "ignore" });
+  return { folder, temporary, write, build, start, reports: join(folder, "reports") };
+}
+
+/** What a reader opens: not what the build remembers for itself, nor files that are not finished. */
+function pagesOf(reports: string): ReadonlyMap<string, string> {
+  return new Map([...textsBelow(reports)].filter(([path]) => !path.startsWith(".runs") && !path.endsWith(".part")));
+}
+
+/** Waits until nothing of a killed build is alive. */
+async function allGone(folder: string): Promise<boolean> {
+  for (let tries = 0; tries < 200; tries += 1) {
+    if (processesIn(folder).length === 0) return true;
+    await pause(50);
+  }
+  return false;
+}
+
+test(`a build killed at ${kills} random moments: every page is whole, nothing stays behind`, {
+  timeout: 240_000,
+}, async () => {
+  const place = clinic("clinic");
+  // A page of each version, in all four ways: leading pages tell of both.
+  const versions = [
+    [80, 90],
+    [90, 80],
+    [80, 80],
+    [90, 90],
+  ].map(([one, two]) => {
+    place.write(one as number, two as number);
+    const began = performance.now();
+    const { status, stderr } = place.build();
+    expect([status, stderr.includes("failed")]).toEqual([0, false]);
+    return { one, two, took: performance.now() - began, pages: pagesOf(place.reports) };
+  }) as { one: number; two: number; took: number; pages: ReadonlyMap<string, string> }[];
+  const last = versions.at(-1) as (typeof versions)[0];
+  expect(new Set(versions.map(({ pages }) => pages.get("index.html"))).size).toBe(4);
+
+  const random = seeded(7);
+  const seen = { killed: 0, ended: 0 };
+  for (let kill = 0; kill < kills; kill += 1) {
+    const version = versions[2 + (kill % 2)] as (typeof versions)[0];
+    place.write(version.one, version.two);
+    // Every other pair of builds finds its runs remembered and only draws pages, which is over sooner.
+    const remembered = kill % 4 > 1;
+    const build = place.start();
+    const over = once(build, "exit");
+    await pause(random() * version.took * (remembered ? 0.4 : 1));
+    build.kill("SIGKILL");
+    const [code] = await over;
+    seen[code === 0 ? "ended" : "killed"] += 1;
+    expect(await allGone(place.folder)).toBe(true);
+    const pages = pagesOf(place.reports);
+    expect([...pages.keys()]).toEqual([...last.pages.keys()]);
+    for (const [path, text] of pages)
+      expect([path, versions.some(({ pages: whole }) => whole.get(path) === text)]).toEqual([path, true]);
+  }
+  expect(seen.killed).toBeGreaterThan(kills / 2);
+
+  // The next build clears away what was left, and its pages are those of a build that nobody killed.
+  place.write(90, 90);
+  expect(place.build().status).toBe(0);
+  expect(pagesOf(place.reports)).toEqual(last.pages);
+  expect(readdirSync(place.reports, { recursive: true }).filter((name) => String(name).endsWith(".part"))).toEqual([]);
+  expect(existsSync(join(place.reports, ".runs", "lock"))).toBe(false);
+  expect(readdirSync(place.temporary)).toEqual([]);
+});

@@ -1,0 +1,68 @@
+import { mkdirSync, readdirSync, readFileSync, readlinkSync, writeFileSync } from "node:fs";
+import { join, relative } from "node:path";
+import { fileURLToPath } from "node:url";
+import { realDisk } from "../../src/cli/disk.js";
+import { runNotebook } from "../../src/notebook/run.js";
+import { type BuildRequest, buildReports } from "../../src/report/build.js";
+
+/** The command line as built. */
+export const program = fileURLToPath(new URL("../../dist/cli/main.js", import.meta.url));
+const display = fileURLToPath(new URL("../../dist/notebook/display.js", import.meta.url));
+
+/** Writes a small notebook with a question, an answer and a figure; its numbers follow from `pull`. */
+export function writeNotebook(folder: string, name: string, pull: number, more = ""): string {
+  mkdirSync(folder, { recursive: true });
+  const code = `import { show, figure, answer } from ${JSON.stringify(display)};
+const pull = ${pull};
+show(answer("About " + pull + " N."));
+show(figure({ name: "pull", title: "Pull", caption: "Pull.", altText: "A pull.", x: { title: "x" }, y: { title: "y" },
+  panels: [{ title: "", series: [{ name: "s", x: [1, 2], hauling: [pull, 2 * pull], easing: [0.5 * pull, pull] }] }] }));
+${more}`;
+  const cells = [
+    { cell_type: "markdown", id: "question", metadata: {}, source: `# How hard does ${name} pull?` },
+    { cell_type: "code", id: "pull", metadata: {}, source: code, outputs: [], execution_count: null },
+  ];
+  const kernelspec = { name: "haulbook", display_name: "haulbook (TypeScript)", language: "typescript" };
+  const path = join(folder, `${name}.ipynb`);
+  writeFileSync(path, JSON.stringify({ nbformat: 4, nbformat_minor: 5, metadata: { kernelspec }, cells }));
+  return path;
+}
+
+/** A build of notebooks into a folder on the real disk, with small stand-ins for the libraries that pages load. */
+export function smallBuild(
+  outputFolder: string,
+  paths: Readonly<Record<string, string>>,
+  changed: Partial<BuildRequest> = {},
+) {
+  return buildReports({
+    notebooks: Object.entries(paths).map(([name, path]) => ({ name, path })),
+    outputFolder,
+    run: ({ path }) => runNotebook({ path, cellSeconds: 30, notebookSeconds: 60 }),
+    files: realDisk(String(process.pid)),
+    minisearch: async () => "window.MiniSearch = {};",
+    plotly: async () => "window.Plotly = {};",
+    panel: async () => "",
+    log: () => {},
+    now: () => 0,
+    ...changed,
+  });
+}
+
+/** Texts of all files below a folder, by their path from it. */
+export function textsBelow(folder: string): ReadonlyMap<string, string> {
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+  const paths = files.map((entry) => join(entry.parentPath, entry.name)).sort();
+  return new Map(paths.map((path) => [relative(folder, path), readFileSync(path, "utf8")]));
+}
+
+/** Processes still alive whose working folder is this one or below. */
+export function processesIn(folder: string): number[] {
+  const pids = readdirSync("/proc").filter((name) => /^\d+$/.test(name));
+  return pids.map(Number).filter((pid) => {
+    try {
+      return `${readlinkSync(`/proc/${pid}/cwd`)}/`.startsWith(`${folder}/`);
+    } catch {
+      return false;
+    }
+  });
+}

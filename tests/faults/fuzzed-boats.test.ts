@@ -1,0 +1,29 @@
+import { expect, test } from "vitest";
+import { boatOf } from "../../src/boat/read.js";
+import { BoatFileError } from "../../src/boat/trouble.js";
+import { smallBoat } from "../boat/small-boat.js";
+import { damaged, seeded } from "./random.js";
+
+const cases = 10_000;
+
+test(`${cases} damaged boat files: each is read, or refused with the place of what is wrong`, {
+  timeout: 120_000,
+}, () => {
+  const random = seeded(7);
+  const counts = { read: 0, refused: 0 };
+  for (let number = 0; number < cases; number += 1) {
+    const text = damaged(smallBoat, random);
+    try {
+      expect(Object.keys(boatOf(text, { file: "hurt.yaml" }).lines).length).toBeGreaterThan(0);
+      counts.read += 1;
+    } catch (error) {
+      if (!(error instanceof BoatFileError)) throw new Error(`case ${number} of seed 7: ${text}`, { cause: error });
+      expect(error.troubles.length).toBeGreaterThan(0);
+      expect(error.message).toContain("hurt.yaml");
+      counts.refused += 1;
+    }
+  }
+  expect(counts.read + counts.refused).toBe(cases);
+  // Both ends are met often enough to mean something.
+  expect(Math.min(counts.read, counts.refused)).toBeGreaterThan(100);
+});
