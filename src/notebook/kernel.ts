@@ -67,7 +67,7 @@ interface Waiting {
 }
 
 async function tryStart(start: StartKernel): Promise<Kernel | string> {
-  const { folder, environment, startSeconds = 30, findPorts = freePorts, signal } = start;
+  const { folder, environment, startSeconds = 60, findPorts = freePorts, signal } = start;
   const connection = await writeConnection(findPorts);
   const child = startProcess({ connection, folder, environment });
   const waiting = new Map<string, Waiting>();

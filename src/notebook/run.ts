@@ -98,7 +98,7 @@ async function start(run: RunNotebook, folder: string, deadline: number): Promis
         ...inputEnvironment(run.inputs ?? []),
         [dataModeVariable]: "data",
       },
-      startSeconds: Math.min(30, Math.max(0, (deadline - performance.now()) / 1000)),
+      startSeconds: Math.min(60, Math.max(0, (deadline - performance.now()) / 1000)),
       signal: run.signal,
     });
   } catch (error) {

@@ -29,9 +29,7 @@ import { worthKeeping } from "./worth-keeping.js";
  * Valid for lines that are changed one by one: a line is tried beside the others as they are; lengths stay those of the file but for the parts of a purchase.
  */
 export function plannedBoatOf(boat: Boat, { robust = false }: { readonly robust?: boolean } = {}): PlannedBoat {
-  const lines = Object.entries(boat.lines).map(([name, line]): PlanLine => {
-    return { name, options: waysOf(boat, line).flatMap((way) => optionOf(boat, name, way)) };
-  });
+  const lines = linesOf(boat);
   const own = lines.map((line) => limitsOfLine(boat, line, robust));
   const currency = Object.values(boat.catalogue.ropes)[0]?.price.currency ?? "";
   const planned: PlannedBoat = {
@@ -40,6 +38,19 @@ export function plannedBoatOf(boat: Boat, { robust = false }: { readonly robust?
     ...(currency !== "" && { currency }),
   };
   return robust ? robustBoat(planned) : planned;
+}
+
+/** Lines with all their options, by boat: they are the same whether limits must hold at the bad end or not. */
+const workedOut = new WeakMap<Boat, readonly PlanLine[]>();
+
+function linesOf(boat: Boat): readonly PlanLine[] {
+  const known = workedOut.get(boat);
+  if (known !== undefined) return known;
+  const lines = Object.entries(boat.lines).map(([name, line]): PlanLine => {
+    return { name, options: waysOf(boat, line).flatMap((way) => optionOf(boat, name, way)) };
+  });
+  workedOut.set(boat, lines);
+  return lines;
 }
 
 /**

@@ -1,12 +1,11 @@
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, statSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { statSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { realDisk } from "../../src/cli/disk.js";
 import { findNotebooks } from "../../src/cli/folders.js";
+import { builtReports } from "../built/reports.js";
 import { chromiumPath, drawnCurves, launch, missing, open, pageWidth, shownDrawings } from "./chromium.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
@@ -68,15 +67,12 @@ describe.skipIf(chromiumPath === undefined)(
     let folder: string;
 
     beforeAll(async () => {
-      folder = mkdtempSync(join(tmpdir(), "haulbook-reports-"));
-      const program = join(root, "dist", "cli", "main.js");
-      execFileSync(process.execPath, [program, "reports", "--output", folder], { cwd: root, stdio: "pipe" });
+      folder = await builtReports();
       browser = await launch();
-    }, 180_000);
+    }, 300_000);
 
     afterAll(async () => {
       await browser?.close();
-      rmSync(folder, { recursive: true, force: true });
     });
 
     it.each(
