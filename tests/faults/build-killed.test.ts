@@ -1,37 +1,15 @@
-import { spawn, spawnSync } from "node:child_process";
 import { once } from "node:events";
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, realpathSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, realpathSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { afterAll, expect, test } from "vitest";
-import { processesIn, program, textsBelow, writeNotebook } from "./builds.js";
+import { clinicIn, pagesOf, processesIn } from "./builds.js";
 import { seeded } from "./random.js";
 
 const kills = 50;
 const scratch = realpathSync(mkdtempSync(join(tmpdir(), "haulbook-build-killed-")));
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
-
-/** A folder with two notebooks, and a home and a place for temporary files of its own. */
-function clinic(name: string) {
-  const folder = join(scratch, name);
-  const temporary = join(folder, "temporary");
-  mkdirSync(temporary, { recursive: true });
-  const write = (one: number, two: number) => {
-    writeNotebook(join(folder, "notebooks"), "one", one);
-    writeNotebook(join(folder, "notebooks"), "two", two);
-  };
-  const env = { ...process.env, HOME: folder, XDG_CONFIG_HOME: folder, TMPDIR: temporary };
-  const words = [program, "reports", "--trust"];
-  const build = () => spawnSync(process.execPath, words, { cwd: folder, env, encoding: "utf8" });
-  const start = () => spawn(process.execPath, words, { cwd: folder, env, stdio: "ignore" });
-  return { folder, temporary, write, build, start, reports: join(folder, "reports") };
-}
-
-/** What a reader opens: not what the build remembers for itself, nor files that are not finished. */
-function pagesOf(reports: string): ReadonlyMap<string, string> {
-  return new Map([...textsBelow(reports)].filter(([path]) => !path.startsWith(".runs") && !path.endsWith(".part")));
-}
 
 /** Waits until nothing of a killed build is alive. */
 async function allGone(folder: string): Promise<boolean> {
@@ -45,7 +23,7 @@ async function allGone(folder: string): Promise<boolean> {
 test(`a build killed at ${kills} random moments: every page is whole, nothing stays behind`, {
   timeout: 240_000,
 }, async () => {
-  const place = clinic("clinic");
+  const place = clinicIn(join(scratch, "clinic"));
   // A page of each version, in all four ways: leading pages tell of both.
   const versions = [
     [80, 90],

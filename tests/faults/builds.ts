@@ -1,3 +1,5 @@
+import { spawn, spawnSync } from "node:child_process";
+import { once } from "node:events";
 import { mkdirSync, readdirSync, readFileSync, readlinkSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -6,7 +8,7 @@ import { runNotebook } from "../../src/notebook/run.js";
 import { type BuildRequest, buildReports } from "../../src/report/build.js";
 
 /** The command line as built. */
-export const program = fileURLToPath(new URL("../../dist/cli/main.js", import.meta.url));
+const program = fileURLToPath(new URL("../../dist/cli/main.js", import.meta.url));
 const display = fileURLToPath(new URL("../../dist/notebook/display.js", import.meta.url));
 
 /** Writes a small notebook with a question, an answer and a figure; its numbers follow from `pull`. */
@@ -46,6 +48,36 @@ export function smallBuild(
     now: () => 0,
     ...changed,
   });
+}
+
+/** A folder with two notebooks, and a home and a place for temporary files of its own. */
+export function clinicIn(folder: string, output = join(folder, "reports")) {
+  const temporary = join(folder, "temporary");
+  mkdirSync(temporary, { recursive: true });
+  const write = (one: number, two: number) => {
+    writeNotebook(join(folder, "notebooks"), "one", one);
+    writeNotebook(join(folder, "notebooks"), "two", two);
+  };
+  const env = { ...process.env, HOME: folder, XDG_CONFIG_HOME: folder, TMPDIR: temporary };
+  const words = [program, "reports", "--trust", "--output", output];
+  const build = () => spawnSync(process.execPath, words, { cwd: folder, env, encoding: "utf8" });
+  const start = () => spawn(process.execPath, words, { cwd: folder, env, stdio: "ignore" });
+  /** A build beside others: how it ended, and what it said. */
+  const end = async () => {
+    const child = spawn(process.execPath, words, { cwd: folder, env, stdio: ["ignore", "ignore", "pipe"] });
+    let said = "";
+    child.stderr.setEncoding("utf8").on("data", (text: string) => {
+      said += text;
+    });
+    const [code] = (await once(child, "close")) as [number | null];
+    return { code, said };
+  };
+  return { folder, temporary, write, build, start, end, reports: output };
+}
+
+/** What a reader opens: not what the build remembers for itself, nor files that are not finished. */
+export function pagesOf(reports: string): ReadonlyMap<string, string> {
+  return new Map([...textsBelow(reports)].filter(([path]) => !path.startsWith(".runs") && !path.endsWith(".part")));
 }
 
 /** Texts of all files below a folder, by their path from it. */
