@@ -1,7 +1,13 @@
 import { join } from "node:path";
 import { pageLines, readLines } from "../calibration/page-lines.js";
 import { readingsVariable } from "../notebook/own-lines.js";
-import { type BuildMemory, type BuildOutcome, buildReports, type NotebookFile } from "../report/build.js";
+import {
+  type BuildMemory,
+  type BuildOutcome,
+  buildReports,
+  type NotebookFile,
+  type ReportDone,
+} from "../report/build.js";
 import { memoryFolder } from "../report/stamp.js";
 import { chosenReports } from "./chosen.js";
 import { findNotebooks, reportsFolder, shownPath } from "./folders.js";
@@ -135,7 +141,8 @@ export async function buildPages(
 async function build(pages: Pages, surroundings: Surroundings): Promise<ExitCode> {
   const { options, notebooks } = pages;
   const { currentFolder, err, out } = surroundings;
-  const { built, failures, index } = await buildPages(pages, surroundings);
+  const { reports: done, built, failures, index } = await buildPages(pages, surroundings);
+  out(timesText(done));
   if (failures.length > 0) {
     for (const { message } of failures) err(`\n${message}\n`);
     const kept = failures.some(({ name }) => notebooks.some((one) => one.name === name))
@@ -153,6 +160,18 @@ async function build(pages: Pages, surroundings: Surroundings): Promise<ExitCode
     }
   }
   return exitCodes.done;
+}
+
+/** Time of each notebook that was worked on, the longest first. */
+function timesText(done: readonly ReportDone[]): string {
+  const worked = done.filter(({ state }) => state !== "fresh").sort((one, other) => other.seconds - one.seconds);
+  if (worked.length < 2) return "";
+  const width = Math.max(...worked.map(({ name }) => name.length));
+  const rows = worked.map(({ name, seconds, state }) => {
+    const failed = state === "failed" ? "  failed" : "";
+    return `  ${name.padEnd(width)}  ${seconds.toFixed(1).padStart(5)} s${failed}\n`;
+  });
+  return `\nTime of each notebook, side by side:\n${rows.join("")}\n`;
 }
 
 /** Path of the readings that the pages are to use, empty for none; an exit code where the file cannot be used. */

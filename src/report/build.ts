@@ -73,8 +73,18 @@ export interface BuildFailure {
   readonly cause: unknown;
 }
 
+/** What a build did about one report. */
+export interface ReportDone {
+  readonly name: string;
+  readonly state: "built" | "fresh" | "failed";
+  /** Time that it took [s]. */
+  readonly seconds: number;
+}
+
 /** What came of a build. */
 export interface BuildOutcome {
+  /** What was done about each report, in the order of the request. */
+  readonly reports: readonly ReportDone[];
   /** Names of the reports that were built, in the order of the request. */
   readonly built: readonly string[];
   readonly failures: readonly BuildFailure[];
@@ -277,27 +287,31 @@ export async function buildReports(request: BuildRequest): Promise<BuildOutcome>
   }
   const failures: BuildFailure[] = [];
   const results = await pooled(chosen, request.sideBySide ?? 3, async (notebook) => {
+    const { name } = notebook;
     const start = now();
+    const ended = (state: ReportDone["state"]): ReportDone => {
+      const seconds = (now() - start) / 1000;
+      log(state === "built" ? `${name}: built in ${seconds.toFixed(1)} s` : `${name}: ${state}`);
+      return { name, state, seconds };
+    };
     try {
       request.signal?.throwIfAborted();
-      const done = await buildOne(notebook, request, inlinePlotly);
-      const took = ((now() - start) / 1000).toFixed(1);
-      log(done ? `${notebook.name}: built in ${took} s` : `${notebook.name}: fresh`);
-      return { name: notebook.name };
+      return { done: ended((await buildOne(notebook, request, inlinePlotly)) ? "built" : "fresh") };
     } catch (error) {
-      log(`${notebook.name}: failed`);
       const ranWith = notebook.inputs === undefined ? "" : `Run with ${notebook.inputs.join(" and ")}: `;
-      return { name: notebook.name, message: `${ranWith}${messageOf(error)}`, cause: error };
+      const failure = { name, message: `${ranWith}${messageOf(error)}`, cause: error };
+      return { done: ended("failed"), failure };
     }
   });
-  for (const { name, message, cause } of results) if (message !== undefined) failures.push({ name, message, cause });
+  for (const { failure } of results) if (failure !== undefined) failures.push(failure);
   try {
     await writeLeadingPages(request);
   } catch (error) {
     failures.push({ name: "index", message: messageOf(error), cause: error });
   }
   return {
-    built: results.filter(({ message }) => message === undefined).map(({ name }) => name),
+    reports: results.map(({ done }) => done),
+    built: results.filter(({ failure }) => failure === undefined).map(({ done: { name } }) => name),
     failures,
     index: join(outputFolder, "index.html"),
   };

@@ -57,7 +57,8 @@ describe("build", () => {
   it("writes a page and a record each, the leading pages, and one copy of everything shared", async () => {
     const disk = memoryDisk();
     const outcome = await buildReports(request(disk));
-    expect(outcome).toEqual({ built: [...names], failures: [], index: "out/index.html" });
+    const reports = names.map((name) => ({ name, state: "built", seconds: 0 }));
+    expect(outcome).toEqual({ reports, built: [...names], failures: [], index: "out/index.html" });
     expect([...disk.texts.keys()].sort()).toEqual([
       "out/assets/charts-first.js",
       "out/assets/charts-second.js",
