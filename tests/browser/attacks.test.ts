@@ -24,7 +24,8 @@ const safeLink = /^(?:https?:\/\/|mailto:|#|(?![a-z][a-z0-9+.-]*:|\/|\\))/iu;
 /** Nothing ran, nothing was asked for, and the text of the attack stands on the page as text. */
 async function harmless(place: string, name = "page", stands = true): Promise<void> {
   for (const form of ["folder", "single"]) {
-    for (const file of [name, "index", "checks"]) {
+    // Pages that lead to reports are the same in both forms but for what is inside.
+    for (const file of form === "folder" ? [name, "index", "checks"] : [name]) {
       const address = pathToFileURL(join(place, form, `${file}.html`));
       const { trouble, text, links } = await visit(browser, address);
       expect(trouble, `${form}/${file}`).toEqual([]);
@@ -136,16 +137,18 @@ const rows: readonly (readonly [where: string, page: (text: string) => Page])[] 
   ],
   ["a rule to keep", (text) => ({ shown: [{ kind: "rule", text, range: text }] })],
   // Short texts: a chart has no room for long ones.
-  ...[
-    `</script><script>window.attacked="data"</script>`,
-    `<img src=x onerror=window.attacked="img">`,
-    `"><svg onload=window.attacked="svg">`,
-    `<a href="javascript:attacked=1">a</a>`,
-    "%{customdata} <ink> <!--<script>",
-  ].map((text): readonly [string, (text: string) => Page] => [
-    `a figure: title, alternative text, axes, series, panels, limits, its data: ${text}`,
-    () => ({ shown: [figureWith(`${marker} ${text}`)] }),
-  ]),
+  [
+    "figures: title, alternative text, axes, series, panels, limits, their data",
+    () => ({
+      shown: [
+        `</script><script>window.attacked="data"</script>`,
+        `<img src=x onerror=window.attacked="img">`,
+        `"><svg onload=window.attacked="svg">`,
+        `<a href="javascript:attacked=1">a</a>`,
+        "%{customdata} <ink> <!--<script>",
+      ].map((text, index) => ({ ...figureWith(`${marker} ${text}`), name: `figure-${index}` })),
+    }),
+  ],
 ];
 
 describe.skipIf(chromiumPath === undefined)(
@@ -250,14 +253,7 @@ describe.skipIf(chromiumPath === undefined)(
       for (const text of [payload(), "javascript:window.attacked=1", "__proto__", "constructor"]) {
         const spelled = encodeURIComponent(text);
         const all = controls.map((name) => `${name}=${spelled}`).join("&");
-        for (const behind of [
-          `#try:${all}`,
-          `#try:${spelled}=1`,
-          `#${all}`,
-          `#${spelled}`,
-          `#try-${spelled}=1`,
-          `?${all}#${spelled}`,
-        ]) {
+        for (const behind of [`#try:${all}`, `#try:${spelled}=1`, `?${all}#${spelled}`]) {
           const page = pathToFileURL(join(place, "folder", "page.html"));
           const { trouble } = await visit(browser, new URL(page.href + behind));
           expect(trouble, behind).toEqual([]);

@@ -92,6 +92,9 @@ describe("haulbook reports", () => {
     const { disk, said, tell } = world();
     expect(await tell("reports")).toBe(0);
     expect(said.ran.sort()).toEqual(["notebooks/how-hard-to-hold.ipynb", "notebooks/light-air.ipynb"]);
+    expect(said.out).toMatch(
+      /Time of each notebook, side by side:\n {2}how-hard-to-hold +0\.0 s\n {2}light-air +0\.0 s\n/u,
+    );
     expect(said.out).toMatch(/2 reports built\. Open reports\/index\.html\n$/u);
     expect(disk.texts.has("/boat/reports/light-air.html")).toBe(true);
     expect(said.opened).toEqual([]);
