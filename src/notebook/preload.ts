@@ -1,4 +1,5 @@
 import { noteFilesRead } from "./files-read.js";
+import { hoverInCalls } from "./hover.js";
 
 /**
  * Outputs are kept: the kernel sends them without waiting for the one before, which its socket refuses after a few hundred in a row,
@@ -62,7 +63,7 @@ const optimiseLater = `
   setFlagsFromString("--wasm-tiering-budget=1000000000");`;
 
 /**
- * Module that is loaded before the kernel: mends two things in it and starts it faster.
+ * Module that is loaded before the kernel: mends three things in it and starts it faster.
  *
  * @param script  path of the kernel's own script
  * @returns JavaScript text
@@ -71,5 +72,5 @@ const optimiseLater = `
 export function preloadSource(script: string): string {
   return `
   import { createRequire } from "node:module";
-  const require = createRequire(${JSON.stringify(script)});${optimiseLater}${keepOutputs}${spellOut}${noteFilesRead}`;
+  const require = createRequire(${JSON.stringify(script)});${optimiseLater}${keepOutputs}${spellOut}${hoverInCalls}${noteFilesRead}`;
 }
