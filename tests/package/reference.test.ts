@@ -1,7 +1,8 @@
-import { execFileSync } from "node:child_process";
+import { execFile } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
+import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { publicFunctions, read, root } from "../house/project.js";
 
@@ -14,7 +15,7 @@ interface Reference {
 let folder: string;
 let reference: Reference;
 
-beforeAll(() => {
+beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "haulbook-reference-"));
   const tool = join(root, "node_modules/typedoc/bin/typedoc");
   const options = [
@@ -26,7 +27,7 @@ beforeAll(() => {
     join(folder, "names.json"),
   ];
   // Ends with an error where a public function says nothing of itself, or a link leads nowhere.
-  execFileSync(process.execPath, [tool, ...options], { cwd: root, stdio: "pipe" });
+  await promisify(execFile)(process.execPath, [tool, ...options], { cwd: root });
   reference = JSON.parse(readFileSync(join(folder, "names.json"), "utf8")) as Reference;
 }, 120_000);
 
