@@ -1,6 +1,7 @@
 /**
  * Help while a call is written: where nothing stands under the cursor, as behind the bracket of `tackle(`, what is called is
- * explained, which is where notebooks ask for it. What is returned and thrown says so. Runs in the kernel.
+ * explained, which is where notebooks ask for it. That a name was imported goes unsaid, so that the first lines, which are all that a
+ * notebook shows at first, hold the first sentence of the doc comment. What is returned and thrown says so. Runs in the kernel.
  */
 export const hoverInCalls = `
   {
@@ -26,13 +27,18 @@ export const hoverInCalls = `
       tag.text && ["returns", "throws"].includes(tag.name)
         ? { ...tag, text: [{ kind: "text", text: "@" + tag.name + " " }, ...tag.text] }
         : tag;
+    const ownParts = (parts = []) => {
+      const start = parts[1]?.text === "alias" ? 4 : 0;
+      const end = parts.findIndex(({ text }, index) => text === "\\n" && parts[index + 1]?.text === "import");
+      return parts.slice(start, start === 0 || end < 0 ? undefined : end);
+    };
     converter.createConverter = (options) => {
       const made = createConverter(options);
       const inspect = (earlier, cell, position) => {
         const there = made.inspect(earlier, cell, position);
         const called = there ? undefined : calledAt(cell, position);
         const info = called ? made.inspect(earlier, cell, called.end - 1) : there;
-        return info && { ...info, tags: info.tags?.map(labelled) };
+        return info && { ...info, displayParts: ownParts(info.displayParts), tags: info.tags?.map(labelled) };
       };
       return { ...made, inspect };
     };

@@ -79,6 +79,20 @@ describe("what a notebook says of a name", () => {
   });
 });
 
+describe("the first lines, which a notebook shows at first", () => {
+  it("hold what the function takes and its first sentence", async () => {
+    const [head, space, sentence] = ((await explained("tackle(|")) ?? "").split("\n");
+    expect(head).toBe("tackle(input: TackleInput): Reeving");
+    expect(space).toBe("");
+    expect(sentence).toMatch(/^Reeving of a simple purchase/u);
+  });
+
+  it("say of a record and of a value of the cell what it is", async () => {
+    expect(await explained("fib|res")).toMatch(/^const fibres: \{\n/u);
+    expect(await explained("gr|ip")).toBe("const grip: {\n    hold: number;\n}");
+  });
+});
+
 describe("what a notebook offers", () => {
   it("names of the library that were imported", async () => {
     expect((await offered("prepareLi|"))[0]).toBe("prepareLine");

@@ -28,6 +28,7 @@ interface Front {
     readonly notebook?: {
       readonly kernel?: { readonly name: string; is_connected(): boolean };
       execute_all_cells(): void;
+      insert_cell_at_bottom(type: "code"): { focus_cell(): void };
       get_cells(): readonly { readonly cell_type: string; readonly input_prompt_number?: number | "*" | null }[];
     };
   };
@@ -131,6 +132,25 @@ describe.skipIf(why !== "")(`a notebook in the classic front end${why === "" ? "
       .evaluateAll((found) => found.map((fold) => getComputedStyle(fold).display));
     expect(marks.length).toBeGreaterThan(0);
     expect(new Set(marks)).toEqual(new Set(["list-item"]));
+  });
+
+  it("explains a call while it is written, and completes a name", async () => {
+    const write = async (text: string) => {
+      await page.evaluate(() => (globalThis as Front).Jupyter?.notebook?.insert_cell_at_bottom("code").focus_cell());
+      const cell = page.locator(".code_cell").last();
+      await cell.locator(".CodeMirror").click();
+      await page.keyboard.type(text);
+      return cell;
+    };
+    await write("capstanRatio(");
+    await page.keyboard.press("Shift+Tab");
+    const tooltip = page.locator("#tooltip .tooltiptext");
+    await tooltip.waitFor();
+    await expect.poll(() => tooltip.textContent()).toContain("@param wrapAngle θ, angle of contact [rad], 0 to 200");
+    await page.keyboard.press("Escape");
+    const cell = await write("capstanR");
+    await page.keyboard.press("Tab");
+    await cell.locator(".CodeMirror-code", { hasText: "capstanRatio" }).waitFor();
   });
 
   it("asks nobody but its own server", () => expect(refused).toEqual([]));
