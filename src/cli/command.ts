@@ -5,6 +5,7 @@ import type { CleanOptions } from "./clean.js";
 import type { CompareOptions } from "./compare.js";
 import type { FitOptions } from "./fit.js";
 import type { HandoutOptions } from "./handout.js";
+import type { KernelOptions } from "./kernel.js";
 import type { NewOptions } from "./new.js";
 import type { PlanOptions } from "./plan.js";
 import type { ReportsOptions } from "./reports.js";
@@ -24,7 +25,7 @@ export type Command =
   | { readonly verb: "compare"; readonly options: CompareOptions }
   | { readonly verb: "plan"; readonly options: PlanOptions }
   | { readonly verb: "new"; readonly options: NewOptions }
-  | { readonly verb: "kernel install" }
+  | { readonly verb: "kernel install"; readonly options: KernelOptions }
   | { readonly verb: "tell"; readonly text: string }
   | { readonly verb: "refuse"; readonly text: string };
 
@@ -334,9 +335,19 @@ export async function readCommand(args: readonly string[], version: string): Pro
     .command("kernel", "Look after the kernel that runs the notebooks", (verb) =>
       verb
         .usage("$0 kernel install")
-        .command("install", "Make the kernel known to Jupyter", {}, () => {
-          command = { verb: "kernel install" };
-        })
+        .command(
+          "install",
+          "Make the kernel known to Jupyter",
+          (install) =>
+            install.option("prefix", {
+              type: "string",
+              describe: "For all users of a system or environment: its folder, such as /usr/local",
+              requiresArg: true,
+            }),
+          ({ prefix }) => {
+            command = { verb: "kernel install", options: { prefix } };
+          },
+        )
         .demandCommand(1, "Say what to do with the kernel: install."),
     )
     .example("$0 reports", "Build all reports")

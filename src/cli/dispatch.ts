@@ -39,7 +39,7 @@ export async function dispatch(args: readonly string[], surroundings: Surroundin
       case "new":
         return await (await import("./new.js")).newFolder(command.options, surroundings);
       case "kernel install":
-        return await (await import("./kernel.js")).kernelInstall(surroundings);
+        return await (await import("./kernel.js")).kernelInstall(command.options, surroundings);
       case "tell":
         surroundings.out(command.text);
         return exitCodes.done;

@@ -66,7 +66,7 @@ process.exitCode = await dispatch(process.argv.slice(2), {
     return printPage(machine, { page, pdf, signal: stop.signal });
   },
   open: openOnDesktop,
-  installKernel: async () => dirname(await installKernelspec(user)),
+  installKernel: async (prefix) => dirname(await installKernelspec({ ...user, prefix })),
   link: linkFolder,
   trust: trustedFolders({
     file: trustFile(user),

@@ -47,8 +47,8 @@ export interface Surroundings {
   readonly print: (page: string, pdf: string) => Promise<number>;
   /** Opens a file as the user's desktop does. */
   readonly open: (path: string) => Promise<void>;
-  /** Makes the kernel known to Jupyter; answers with the folder it stands in. */
-  readonly installKernel: () => Promise<string>;
+  /** Makes the kernel known to Jupyter, to the user's own or to that of a prefix; answers with the folder it stands in. */
+  readonly installKernel: (prefix: string | undefined) => Promise<string>;
   /** Makes a folder known under a second path, with the folders above that path. */
   readonly link: (folder: string, path: string) => Promise<void>;
   /** Folders whose notebooks may run. */

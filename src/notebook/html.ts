@@ -1,6 +1,7 @@
 import type { CheckResult } from "../published/row.js";
 import { figures } from "../quantity/print.js";
 import { escapeHtml } from "./escape.js";
+import { foldHtml } from "./fold.js";
 import { plainMarked } from "./marker.js";
 import { coefficientTable, outcomeWords } from "./notes.js";
 import type { DrawnReeving, Figure, Shown, Table } from "./output.js";
@@ -52,7 +53,7 @@ export function liveHtml(librarySource: () => string): LiveHtml {
       case "answer":
         return `<p><strong>${escapeHtml(plainMarked(shown.text))}</strong></p>`;
       case "question":
-        return `<details><summary>${escapeHtml(shown.question)}</summary><p>${escapeHtml(plainMarked(shown.answer))}</p></details>`;
+        return foldHtml(escapeHtml(shown.question), `<p>${escapeHtml(plainMarked(shown.answer))}</p>`);
       case "checks":
         return tableHtml({
           kind: "table",
@@ -84,7 +85,7 @@ export function liveHtml(librarySource: () => string): LiveHtml {
       case "workings":
         return shown.entries.map(({ name, working }) => workingHtml(name, working)).join("\n");
       case "coefficients":
-        return `<details><summary>${escapeHtml(shown.caption)}</summary>${tableHtml(coefficientTable(shown))}</details>`;
+        return foldHtml(escapeHtml(shown.caption), tableHtml(coefficientTable(shown)));
     }
   };
 }
@@ -126,7 +127,7 @@ function reevingHtml(shown: DrawnReeving): string {
     `<figure style="margin:0"><p><strong>${escapeHtml(shown.title)}</strong></p>`,
     `<div style="background:${lightPalette.paper}">${svg}</div>`,
     `<figcaption>${escapeHtml(shown.caption)}</figcaption></figure>`,
-    `<details><summary>Numbers</summary>${numbers}</details>`,
+    foldHtml("Numbers", numbers),
   ].join("\n");
 }
 

@@ -9,8 +9,10 @@ const kernelName = "haulbook";
 export type WriteFile = (file: string, content: string) => Promise<void>;
 
 export interface InstallKernelspec {
-  /** Jupyter's data folder; by default the user's own. */
+  /** Jupyter's data folder; by default that of the prefix, or the user's own. */
   readonly dataFolder?: string;
+  /** Folder of a system or environment whose users all get the kernel, as `/usr/local`. */
+  readonly prefix?: string | undefined;
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly platform: NodeJS.Platform;
   readonly homeFolder: string;
@@ -18,9 +20,10 @@ export interface InstallKernelspec {
 }
 
 /**
- * Lets Jupyter know the kernel: writes its kernelspec into the user's Jupyter data folder; an earlier one of ours is replaced.
+ * Lets Jupyter know the kernel: writes its kernelspec into a Jupyter data folder; an earlier one of ours is replaced.
  *
- * @param dataFolder  Jupyter's data folder; by default JUPYTER_DATA_DIR or the user's own folder on this platform
+ * @param dataFolder  Jupyter's data folder; by default that of the prefix, JUPYTER_DATA_DIR or the user's own folder on this platform
+ * @param prefix  folder of a system or environment, for all its users
  * @returns path of the file written
  * Example: await installKernelspec({ env: process.env, platform: process.platform, homeFolder: homedir() }) → "/…/kernels/haulbook/kernel.json"
  */
@@ -37,7 +40,8 @@ export async function installKernelspec(install: InstallKernelspec): Promise<str
   return file;
 }
 
-function jupyterDataFolder({ env, platform, homeFolder }: InstallKernelspec): string {
+function jupyterDataFolder({ prefix, env, platform, homeFolder }: InstallKernelspec): string {
+  if (prefix !== undefined) return path.join(prefix, "share", "jupyter");
   if (env.JUPYTER_DATA_DIR) return env.JUPYTER_DATA_DIR;
   if (platform === "darwin") return path.join(homeFolder, "Library", "Jupyter");
   if (platform === "win32") return path.join(env.APPDATA ?? path.join(homeFolder, "AppData", "Roaming"), "jupyter");

@@ -14,6 +14,7 @@ export const readingsVariable = "HAULBOOK_READINGS";
 export interface OwnReadings {
   /** Path of the file; by default what the environment says, none when that says nothing. */
   readonly file?: string | undefined;
+  /** Gives the text of a file; by default it is read from the disk. */
   readonly read?: (path: string) => string;
 }
 

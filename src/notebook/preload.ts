@@ -1,4 +1,5 @@
 import { noteFilesRead } from "./files-read.js";
+import { hoverInCalls } from "./hover.js";
 import { endWithBuild } from "./lifeline.js";
 import { joinTexts } from "./texts-written.js";
 
@@ -64,14 +65,15 @@ const optimiseLater = `
   setFlagsFromString("--wasm-tiering-budget=1000000000");`;
 
 /**
- * Module that is loaded before the kernel: mends two things in it and starts it faster.
+ * Module that is loaded before the kernel: mends what must be mended in it, and starts it faster.
  *
  * @param script  path of the kernel's own script
  * @returns JavaScript text
  * Example: preloadSource("/usr/lib/node_modules/tslab/bin/tslab").includes("zeromq") → true
  */
 export function preloadSource(script: string): string {
+  const parts = [optimiseLater, keepOutputs, spellOut, hoverInCalls, joinTexts, noteFilesRead, endWithBuild];
   return `
   import { createRequire } from "node:module";
-  const require = createRequire(${JSON.stringify(script)});${optimiseLater}${keepOutputs}${spellOut}${joinTexts}${noteFilesRead}${endWithBuild}`;
+  const require = createRequire(${JSON.stringify(script)});${parts.map((part) => `{${part}}`).join("\n")}`;
 }

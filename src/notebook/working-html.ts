@@ -1,6 +1,7 @@
 import { printQuantity } from "../quantity/quantity-text.js";
 import type { Working, WorkingStep } from "../working/working.js";
 import { escapeHtml } from "./escape.js";
+import { foldHtml } from "./fold.js";
 
 function stepHtml({ title, result, symbols, ...step }: WorkingStep): string {
   const lines =
@@ -16,5 +17,5 @@ function stepHtml({ title, result, symbols, ...step }: WorkingStep): string {
 
 /** The working of a number as a live notebook shows it: folded, formulas in their text form. */
 export function workingHtml(name: string, { steps }: Working): string {
-  return `<details><summary>Working: ${escapeHtml(name)}</summary><ol>${steps.map(stepHtml).join("")}</ol></details>`;
+  return foldHtml(`Working: ${escapeHtml(name)}`, `<ol>${steps.map(stepHtml).join("")}</ol>`);
 }

@@ -56,9 +56,11 @@ export interface HandForces {
 /** A line ready to be asked, many times, at different loads. */
 export interface PreparedLine {
   readonly velocityRatio: number;
+  /** What the hand feels under a load [N], both ways. */
   handForces(load: number): HandForces;
   /** Hand force for one direction alone [N]; never below 0. */
   handForce(load: number, direction: Direction): number;
+  /** Every station under a load [N], one way. */
   state(load: number, direction: Direction): LineState;
   /** Least load at which the line goes out with a hand tension of `left` [N], by default none. */
   runOutLoad(left?: number): number;

@@ -115,7 +115,10 @@ export function factorsOf(knobs: readonly Knob[], columns: readonly Float64Array
 }
 
 /** A sample of all knobs: one even set of points, one dimension a knob. */
-export function sampleKnobs(knobs: readonly Knob[], { samples = defaultSamples, seed = defaultSeed }: SampleOptions) {
+export function sampleKnobs(
+  knobs: readonly Knob[],
+  { samples = defaultSamples, seed = defaultSeed }: SampleOptions,
+): KnobFactors {
   checkKnobs(knobs);
   return factorsOf(knobs, sobolPoints({ dimensions: Math.max(1, knobs.length), count: samples, seed }));
 }

@@ -40,7 +40,7 @@ describe("help and version", () => {
     [["checks", "--help"], "--output"],
     [["worksheet", "--help"], "--lines"],
     [["fit", "--help"], "CSV or YAML"],
-    [["kernel", "install", "--help"], "kernel install"],
+    [["kernel", "install", "--help"], "--prefix"],
   ])("explains %j", async (args, word) => {
     const { said, tell } = world();
     expect(await tell(...args)).toBe(0);
@@ -240,6 +240,20 @@ describe("haulbook kernel install", () => {
     const { said, tell } = world();
     expect(await tell("kernel", "install")).toBe(0);
     expect(said.out).toContain("/home/kernels/haulbook");
+  });
+
+  it("takes a prefix, seen from the current folder", async () => {
+    const prefixes: (string | undefined)[] = [];
+    const installKernel = async (prefix: string | undefined) => {
+      prefixes.push(prefix);
+      return "";
+    };
+    const { tell } = world({ installKernel });
+    expect(await tell("kernel", "install", "--prefix", "/usr/local")).toBe(0);
+    expect(await tell("kernel", "install", "--prefix", "environment")).toBe(0);
+    expect(await tell("kernel", "install")).toBe(0);
+    expect(prefixes).toEqual(["/usr/local", "/boat/environment", undefined]);
+    expect(await tell("kernel", "install", "--prefix")).toBe(2);
   });
 
   it("fails with code 1 when it cannot be written", async () => {

@@ -47,6 +47,14 @@ test("the folder follows the platform", async () => {
   expect(await where("darwin", { JUPYTER_DATA_DIR: "/jupyter" })).toBe("/jupyter/kernels/haulbook/kernel.json");
 });
 
+test("a prefix means all its users, whatever the user's own folder is", async () => {
+  const env = { JUPYTER_DATA_DIR: "/jupyter" };
+  const install = { prefix: "/usr/local", env, platform: "linux", homeFolder: "/home/a" } as const;
+  expect(await installKernelspec({ ...install, write: async () => {} })).toBe(
+    "/usr/local/share/jupyter/kernels/haulbook/kernel.json",
+  );
+});
+
 test("an earlier kernelspec of ours is replaced, nothing else is touched", async () => {
   const install = () => installKernelspec({ dataFolder: folder, env: {}, platform: "linux", homeFolder: "/absent" });
   mkdirSync(path.join(folder, "kernels", "haulbook"), { recursive: true });
