@@ -29,7 +29,7 @@ export const stripAndTaper = liveModel({
     fibre: choice("Fibre that carries", { hmpe: "HMPE", aramid: "aramid", polyester: "polyester" }, "hmpe"),
     join: choice("Beyond the cover", { strip: "its own core", splice: "a thinner line, spliced on" }, "splice"),
     thin: slide({
-      label: "Thinner line, where one is spliced on",
+      label: "Thinner line, if spliced",
       measure: "length",
       minimum: 1,
       maximum: 3.5,
@@ -37,7 +37,7 @@ export const stripAndTaper = liveModel({
       initial: 2,
     }),
     cover: slide({
-      label: "Cover before the cleat, hauled in",
+      label: "Cover before the cleat",
       measure: "metres",
       minimum: 0.1,
       maximum: 2,
@@ -45,7 +45,7 @@ export const stripAndTaper = liveModel({
       initial: 0.4,
     }),
     reach: slide({
-      label: "From the sail end to the cleat, hauled in",
+      label: "Sail end to cleat",
       measure: "metres",
       minimum: 3,
       maximum: 15,
@@ -53,7 +53,7 @@ export const stripAndTaper = liveModel({
       initial: 5.5,
     }),
     block: slide({
-      label: "From the cleat to the first block",
+      label: "Cleat to first block",
       measure: "metres",
       minimum: 0.2,
       maximum: 12,
@@ -105,7 +105,7 @@ export const stripAndTaper = liveModel({
           ? `Let out, the cover stays ${say("metres", block - letOut, 2)} clear of the first block`
           : `Let out, the cover runs ${say("metres", letOut - block, 2)} into the first block`,
         caption:
-          "Thickness of the line by its distance from the cleat, towards the sail; below zero is the tail. Above: hauled in. Below: let out. Grey tint: 90 % band of the join.",
+          "Thickness of the line by its distance from the cleat, towards the sail. Below zero is the tail. Cover and way to the sail are set for a sail that is hauled in. Grey tint: 90 % band of the join.",
         altText: `Two charts of thickness along the line. Hauled in, the cover begins ${say("metres", hauledIn)} before the cleat; ${where}. The first block is ${say("metres", block)} away.`,
         x: { title: "Before the cleat", measure: "metres", minimum: behind, maximum: Math.max(before, block) },
         y: { title: "Thickness", measure: "length", minimum: 0, maximum: 1.3 * rope },
@@ -124,7 +124,7 @@ export const stripAndTaper = liveModel({
         })),
       },
       sentence: clear
-        ? `This cover is long enough to hold and clears the first block: ${where}. Wet, the line is ${sayFound(wet)}, lighter.`
+        ? `Let out, the cover begins ${say("metres", letOut)} before the cleat and clears the first block. Wet, the line is lighter by ${sayFound(wet)}.`
         : `This cover jams: ${where}, and the first block is nearer.${helps}`,
     };
   },

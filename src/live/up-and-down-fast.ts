@@ -198,9 +198,9 @@ const drawnMoments = 33;
 export const upAndDownFast = liveModel({
   name: "up-and-down-fast",
   controls: {
-    mass: slide({ label: "Sail", measure: "mass", minimum: 500, maximum: 20000, step: 100, initial: 1500 }),
+    mass: slide({ label: "Mass of the sail", measure: "mass", minimum: 500, maximum: 20000, step: 100, initial: 1500 }),
     area: slide({ label: "Its area", measure: "area", minimum: 4, maximum: 40, step: 1, initial: 17 }),
-    lift: slide({ label: "Its head goes up", measure: "metres", minimum: 3, maximum: 12, step: 0.1, initial: 6.5 }),
+    lift: slide({ label: "Its head goes up by", measure: "metres", minimum: 3, maximum: 12, step: 0.1, initial: 6.5 }),
     wind: slide({ label: "Apparent wind", measure: "wind", minimum: 0, maximum: 20, step: 0.5, initial: 9 }),
     lee: toggle("In the lee of the mainsail", true),
     people: choice("On the halyard", { "1": "one", "2": "two" }, "1"),
