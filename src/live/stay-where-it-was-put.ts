@@ -105,7 +105,7 @@ const cleatWords = {
   wornCam: "a cam, worn teeth",
   clam: "a V cleat",
   jammer: "a lever jammer",
-  horn: "a horn, two turns and three crossings",
+  horn: "a horn cleat",
 } as const;
 
 /** Load at which a cleat lets its rope slip [N]. */
@@ -207,7 +207,7 @@ export const stayWhereItWasPut = liveModel({
         name: "your-halyard",
         title: `An hour after it was set, a gust finds the head ${say("length", all.value)} lower`,
         caption:
-          "Movement at the sail by the time since it was set, a minute after hoisting. Grey tint: 90 % band of all together.",
+          "Movement at the sail by the time since it was set, a minute after hoisting. A horn has two turns and three crossings. Grey tint: 90 % band of all together.",
         altText: `Movement at the sail against time. In a gust, after an hour: ${say("length", all.value)}, of it stretch ${say("length", 1000 * hour.stretch.value)}, creep ${say("length", 1000 * hour.creep.value)}, slip ${say("length", 1000 * hour.slip.value)}.`,
         x: { title: "Since it was set", measure: "time", minimum: 0, maximum: 120 },
         y: { title: "Lower at the sail", measure: "length", minimum: 0 },

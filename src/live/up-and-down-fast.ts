@@ -14,7 +14,7 @@ import type { Sheave } from "../reeving/station.js";
 import { type RopeMake, ropeLinearDensity } from "../rope/make.js";
 import { strippedCore } from "../rope/taper.js";
 import { wetLinearDensity } from "../rope/wet-mass.js";
-import { type Band, bandsOf } from "../sources/band.js";
+import { type Band, bandOf, bandsOf } from "../sources/band.js";
 import { coefficient } from "../sources/coefficient.js";
 import { choice, slide, toggle } from "./control.js";
 import { air, evenly } from "./demo-skiff.js";
@@ -186,6 +186,14 @@ function fallBands(rig: Rig, middle: Values, moments: readonly number[]) {
   };
 }
 
+/** Pull that brings the sail in near its top, slowly, with its range [N]. */
+function pullNearTop(rig: Rig, middle: Values): Band {
+  return bandOf(fallInputs(rig), (values) => {
+    const { line, load } = movingOf(rig, { ...middle, ...values }, "bottom");
+    return line.handForce((load.weight?.(rig.lift) ?? 0) + (load.rub?.(rig.lift) ?? 0), "hauling");
+  });
+}
+
 /** Time of a drop; with its range where that has an end. */
 function downIn(fall: Motion, band?: Band): Found {
   const ends = band !== undefined && Number.isFinite(band.high) && { low: band.low, high: band.high };
@@ -242,6 +250,7 @@ export const upAndDownFast = liveModel({
               { label: "Pulls", measure: "plain", value: up.strokes } as const,
             ]
           : [{ label: "Up as far as", measure: "metres", value: up.way } as const]),
+        { label: "Pull near the top, slowly", measure: "force", ...pullNearTop(rig, middle) },
         { label: "Fastest line, going up", measure: "speed", value: up.peakSpeed },
         ...(moves(fall) ? [dropped] : []),
         ...(bands === undefined

@@ -4,7 +4,7 @@ import { logRoot } from "../numerics/log-root.js";
 import { within } from "../quantity/guard.js";
 import { type Band, bandOf, bandsOf } from "../sources/band.js";
 import type { Coefficient } from "../sources/coefficient.js";
-import { type HandContact, type HandCourse, handCourse } from "./hand-course.js";
+import { type HandContact, type HandCourse, handCourse, type KnownResponses } from "./hand-course.js";
 import { ropeSpeeds } from "./rope-stream.js";
 import { burnDose, type DamageLaw } from "./skin-burn.js";
 import { type YarnRecords, yarnRecords, yarnSolid } from "./yarn-heat.js";
@@ -152,8 +152,9 @@ export interface HandStands {
 export function handStands(ease: HandEase, lostForces: readonly number[]): HandStands {
   within("ropeSpeed", ease.speed, 1e-3);
   const names = lostForces.map((_, index) => `living at ${index}`);
+  const known: KnownResponses = new Map();
   const bands = bandsOf(handRecords(ease.fibre, ease.gloved), (values): Readonly<Record<string, number>> => {
-    const course = handCourse(contactOf(ease, values), ease.speed, ease.duration);
+    const course = handCourse(contactOf(ease, values), ease.speed, ease.duration, known);
     return {
       ...Object.fromEntries(names.map((name, index) => [name, Math.max(...course.living(lostForces[index]!))])),
       pain: safeForceOn(course, "pain", values),
