@@ -492,6 +492,15 @@ export type { TotalName } from "./plan/total-name.js";
 export { type Balance, balanced, type Equation } from "./working/balance.js";
 export { formulas } from "./working/catalogue.js";
 export { type Formula, type FormulaSymbol, type FormulaSymbols, formula } from "./working/formula.js";
+export {
+  coverWorking,
+  type LineOrigins,
+  type LineUnderLoad,
+  lineWorking,
+  lineWorkings,
+  runOutWorking,
+  turnParts,
+} from "./working/line-working.js";
 export { massBalance } from "./working/plan-balance.js";
 export { fatigueBalance, lineBalance, motionBalance, ratioBalance } from "./working/solved-balances.js";
 export type { WorkedInput } from "./working/symbol-value.js";

@@ -14,7 +14,8 @@ export function radians(degrees: number): number {
   return (degrees * Math.PI) / 180;
 }
 
-const air = airDensity({ temperature: zeroCelsius + 15, pressure: 101325 });
+/** Air at 15 °C and standard pressure [kg/m³]. */
+export const air = airDensity({ temperature: zeroCelsius + 15, pressure: 101325 });
 
 /** Where the gennaker of the demo skiff stands [m], and how deep its free edges sag [m]. The boat is invented. */
 const gennaker = {

@@ -5,7 +5,11 @@ import { handsThroughARaceDay } from "./hands-through-a-race-day.js";
 import { howThinCanItBe } from "./how-thin-can-it-be.js";
 import type { LiveModel } from "./model.js";
 import { purchasesAndLostForce } from "./purchases-and-lost-force.js";
+import { stayWhereItWasPut } from "./stay-where-it-was-put.js";
+import { stripAndTaper } from "./strip-and-taper.js";
+import { upAndDownFast } from "./up-and-down-fast.js";
 import { whatTheHandFeels } from "./what-the-hand-feels.js";
+import { whenRopeGetsHot } from "./when-rope-gets-hot.js";
 
 /** Every model that a page can compute with. */
 export const liveModels: readonly LiveModel[] = [
@@ -16,4 +20,8 @@ export const liveModels: readonly LiveModel[] = [
   gripWithoutStrain,
   handsThroughARaceDay,
   howThinCanItBe,
+  stayWhereItWasPut,
+  stripAndTaper,
+  whenRopeGetsHot,
+  upAndDownFast,
 ];

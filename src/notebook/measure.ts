@@ -16,6 +16,11 @@ const fixedUnits = {
   mass: "g",
   time: "min",
   hours: "h",
+  seconds: "s",
+  speed: "m/s",
+  temperature: "°C",
+  power: "W",
+  area: "m²",
   plain: "",
 } as const;
 

@@ -2,9 +2,9 @@ import { hand, skinLimits } from "../materials/skin.js";
 import { type HeatFibre, solids } from "../materials/thermal.js";
 import { logRoot } from "../numerics/log-root.js";
 import { within } from "../quantity/guard.js";
-import { type Band, bandOf } from "../sources/band.js";
+import { type Band, bandOf, bandsOf } from "../sources/band.js";
 import type { Coefficient } from "../sources/coefficient.js";
-import { type HandContact, type HandCourse, handCourse } from "./hand-course.js";
+import { type HandContact, type HandCourse, handCourse, type KnownResponses } from "./hand-course.js";
 import { ropeSpeeds } from "./rope-stream.js";
 import { burnDose, type DamageLaw } from "./skin-burn.js";
 import { type YarnRecords, yarnRecords, yarnSolid } from "./yarn-heat.js";
@@ -117,14 +117,51 @@ export interface HandHeat {
  * Source: henriques-1947 for the dose, carslaw-jaeger for the warming. Example: handHeat({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 0, duration: 1 }, 100).dose.value < 0.01 → true
  */
 export function handHeat(ease: HandEase, lostForce: number): HandHeat {
-  const records = handRecords(ease.fibre, ease.gloved);
-  const course = (values: Readonly<Record<string, number>>) =>
-    handCourse(contactOf(ease, values), ease.speed, ease.duration);
-  return {
-    outside: bandOf(records, (values) => Math.max(...course(values).outside(lostForce))),
-    living: bandOf(records, (values) => Math.max(...course(values).living(lostForce))),
-    dose: bandOf(records, (values) => doseOf(course(values), lostForce, lawOf(values))),
-  };
+  return bandsOf(handRecords(ease.fibre, ease.gloved), (values) => {
+    const course = handCourse(contactOf(ease, values), ease.speed, ease.duration);
+    return {
+      outside: Math.max(...course.outside(lostForce)),
+      living: Math.max(...course.living(lostForce)),
+      dose: doseOf(course, lostForce, lawOf(values)),
+    };
+  });
+}
+
+/** What a hand stands of a running rope, at one speed and duration. */
+export interface HandStands {
+  /** Hottest living skin at each lost force that was asked for [K]. */
+  readonly living: readonly Band[];
+  /** Largest lost force before it hurts [N]. */
+  readonly pain: Band;
+  /** Largest lost force before it burns [N]. */
+  readonly burn: Band;
+}
+
+/**
+ * What a hand stands of a running rope: how hot it gets at several lost forces, and from which force it hurts or burns.
+ *
+ * The same as `handHeat` and `safeLostForce`, worked out in one go.
+ *
+ * @param ease  fibre, rope diameter [m], glove, speed [m/s], duration [s], rope temperature [K]
+ * @param lostForces  tensions that the hand takes out of the rope [N]
+ * @returns hottest living skin [K], and the lost forces from which it hurts and burns [N], with ranges
+ * @throws ValueError outside the ranges of the vocabulary, and for a rope at rest
+ * Valid for a few seconds with a dry rope.
+ * Source: infrared-pain for pain, henriques-1947 for burns. Example: handStands({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 2, duration: 1 }, [0, 50]).living.length → 2
+ */
+export function handStands(ease: HandEase, lostForces: readonly number[]): HandStands {
+  within("ropeSpeed", ease.speed, 1e-3);
+  const names = lostForces.map((_, index) => `living at ${index}`);
+  const known: KnownResponses = new Map();
+  const bands = bandsOf(handRecords(ease.fibre, ease.gloved), (values): Readonly<Record<string, number>> => {
+    const course = handCourse(contactOf(ease, values), ease.speed, ease.duration, known);
+    return {
+      ...Object.fromEntries(names.map((name, index) => [name, Math.max(...course.living(lostForces[index]!))])),
+      pain: safeForceOn(course, "pain", values),
+      burn: safeForceOn(course, "burn", values),
+    };
+  });
+  return { living: names.map((name) => bands[name]!), pain: bands.pain!, burn: bands.burn! };
 }
 
 /** More than any hand takes out of a rope [N]. */
@@ -170,7 +207,10 @@ export function safeForceByRecord(ease: HandEase, limit: HandLimit): Record<stri
 }
 
 function safeForceAt(ease: HandEase, limit: HandLimit, values: Readonly<Record<string, number>>): number {
-  const course = handCourse(contactOf(ease, values), ease.speed, ease.duration);
+  return safeForceOn(handCourse(contactOf(ease, values), ease.speed, ease.duration), limit, values);
+}
+
+function safeForceOn(course: HandCourse, limit: HandLimit, values: Readonly<Record<string, number>>): number {
   const tooMuch = (force: number) =>
     limit === "pain" ? Math.max(...course.living(force)) >= values.pain! : doseOf(course, force, lawOf(values)) >= 1;
   return edgeOf(tooMuch, mostForce);

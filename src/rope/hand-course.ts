@@ -51,6 +51,9 @@ function instantsOf(step: number): number[] {
   return [...during, ...after];
 }
 
+/** Warming after 1, 2, 3 … steps of a unit of steady flux [m² K/W], by what it hangs on: many contacts differ in their rope only. */
+export type KnownResponses = Map<string, readonly number[]>;
+
 /**
  * Course of temperatures in a hand through which a rope runs at a steady speed, then stops.
  *
@@ -59,12 +62,18 @@ function instantsOf(step: number): number[] {
  * @param contact  sizes [m], shares [-], temperatures [K], solids
  * @param speed  v [m/s], 0 to 100
  * @param duration  for which the rope runs [s], above 0
+ * @param known  responses of skin and glove that were worked out before; what is new is added
  * @returns times [s], to 10 s after the rope has stopped, and the temperatures at any lost force [K]
  * @throws ValueError outside these ranges
  * Valid for some seconds: blood flow, sweat and the air are left out.
  * Source: carslaw-jaeger, superposition.
  */
-export function handCourse(contact: HandContact, speed: number, duration: number): HandCourse {
+export function handCourse(
+  contact: HandContact,
+  speed: number,
+  duration: number,
+  known: KnownResponses = new Map(),
+): HandCourse {
   const step = within("duration", duration, 1e-6) / stepsRunning;
   const instants = instantsOf(step);
   const h = ropeHeatTransfer({
@@ -74,8 +83,13 @@ export function handCourse(contact: HandContact, speed: number, duration: number
     touchingShare: contact.touchingShare,
   });
   const { outer, living } = responses(contact);
-  const responseOf = (at: (time: number) => number, steps: number) =>
-    Array.from({ length: steps }, (_, index) => at((index + 1) * step));
+  const body = JSON.stringify([contact.skin, contact.livingDepth, contact.glove, step]);
+  const responseOf = (at: (time: number) => number, steps: number) => {
+    const key = `${at === outer ? "outer" : "living"} ${steps} ${body}`;
+    const found = known.get(key) ?? Array.from({ length: steps }, (_, index) => at((index + 1) * step));
+    known.set(key, found);
+    return found;
+  };
   const running = (value: number) => Array.from({ length: stepsRunning }, () => value);
   const outerWhileRunning = responseOf(outer, stepsRunning);
   const intoBody = (flux: number, ropeExcess: number) =>

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import type { LiveModel } from "../../src/live/model.js";
 import { liveModels } from "../../src/live/models.js";
 import { livePanel } from "../../src/live/panel.js";
 import type { AnySettings, SettingValue } from "../../src/notebook/control.js";
@@ -7,28 +6,7 @@ import { liveHtml } from "../../src/notebook/html.js";
 import type { Units } from "../../src/notebook/measure.js";
 import { checkShown } from "../../src/notebook/shape.js";
 import { ValueError } from "../../src/quantity/errors.js";
-
-const named = (name: string): LiveModel => liveModels.find((model) => model.name === name)!;
-
-function value(model: LiveModel, label: string, settings: AnySettings = {}): number {
-  return model.compute(settings).results.find((result) => result.label === label)!.value;
-}
-
-/** Numbers of a result along a control from end to end. */
-function along(name: string, label: string, control: string, others: AnySettings = {}): number[] {
-  const model = named(name);
-  const known = model.controls[control]!;
-  const places: SettingValue[] =
-    known.kind === "range"
-      ? Array.from({ length: 9 }, (_, i) => known.minimum + ((known.maximum - known.minimum) * i) / 8)
-      : known.kind === "choice"
-        ? known.options.map((option) => option.value)
-        : [false, true];
-  return places.map((place) => value(model, label, { ...others, [control]: place }));
-}
-
-const rises = (values: readonly number[]) => values.every((one, i) => i === 0 || one > values[i - 1]!);
-const falls = (values: readonly number[]) => rises([...values].reverse());
+import { along, falls, named, rises, value } from "./asked.js";
 
 describe.each(liveModels.map((model) => [model.name, model] as const))("the model %s", (name, model) => {
   it("makes a whole panel of the page's own case", () => {

@@ -10,6 +10,7 @@ import {
   handContact,
   handHeat,
   handRecords,
+  handStands,
   safeForceByRecord,
   safeHandSpeed,
   safeLostForce,
@@ -157,5 +158,33 @@ describe("a squeezing hand", () => {
     expect(gripLoss(0).value).toBe(0);
     expect(gripLoss(50).high / gripLoss(50).low).toBeCloseTo(hand.friction.high / hand.friction.low, 12);
     expect(() => gripLoss(-1)).toThrow(ValueError);
+  });
+});
+
+describe.each([false, true])("what a hand stands, in one go, gloved %s", (gloved) => {
+  const ease: HandEase = { fibre: "aramid", ropeDiameter: 0.009, gloved, speed: 2.5, duration: 1.5 };
+
+  it("is what heat and safe forces say one by one, with their ranges", () => {
+    const { living, pain, burn } = handStands(ease, [0, 40, 90]);
+    expect(living).toEqual([0, 40, 90].map((force) => handHeat(ease, force).living));
+    expect(pain).toEqual(safeLostForce(ease, "pain"));
+    expect(burn).toEqual(safeLostForce(ease, "burn"));
+  });
+
+  it("refuses a rope at rest, and a force below zero", () => {
+    expect(() => handStands({ ...ease, speed: 0 }, [1])).toThrow(ValueError);
+    expect(() => handStands(ease, [-1])).toThrow(ValueError);
+  });
+
+  it("has the same course where the skin's answer was known", () => {
+    const known = new Map<string, readonly number[]>();
+    const contact = handContact(ease);
+    const other = { ...contact, touchingShare: 0.5 * contact.touchingShare };
+    handCourse(other, 2.5, 1.5, known);
+    const count = known.size;
+    expect(handCourse(contact, 2.5, 1.5, known).living(50)).toEqual(handCourse(contact, 2.5, 1.5).living(50));
+    expect(known.size).toBe(count);
+    handCourse({ ...contact, livingDepth: 2 * contact.livingDepth }, 2.5, 1.5, known);
+    expect(known.size).toBeGreaterThan(count);
   });
 });

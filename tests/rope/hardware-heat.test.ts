@@ -8,6 +8,7 @@ import {
   type HardwareEase,
   hardwareHeat,
   hardwareRecords,
+  hardwareStands,
   safeHardwareForce,
   safeHardwareSpeed,
 } from "../../src/rope/hardware-heat.js";
@@ -88,5 +89,26 @@ describe("heat at hardware", () => {
     expect(() => hardwareHeat({ ...ring, duration: -1 }, 5)).toThrow(ValueError);
     expect(() => hardwareHeat(ring, Number.NaN)).toThrow(/lost force/u);
     expect(() => hardwareHeat({ ...ring, airTemperature: -20 }, 5)).toThrow(ValueError);
+  });
+});
+
+describe("what a cover stands on hardware, in one go", () => {
+  const ease: HardwareEase = {
+    fibre: "hmpe",
+    ropeDiameter: 0.007,
+    hardware: rubbedHardware.ratchet,
+    speed: 2,
+    duration: 3,
+  };
+
+  it("is what heat and safe force say one by one, with their ranges", () => {
+    const { rope, marked } = hardwareStands(ease, [0, 30, 120]);
+    expect(rope).toEqual([0, 30, 120].map((force) => hardwareHeat(ease, force).rope));
+    expect(marked).toEqual(safeHardwareForce(ease));
+  });
+
+  it("refuses a rope at rest, and a force below zero", () => {
+    expect(() => hardwareStands({ ...ease, speed: 0 }, [1])).toThrow(ValueError);
+    expect(() => hardwareStands(ease, [-1])).toThrow(ValueError);
   });
 });

@@ -12,7 +12,7 @@ export interface Wanted {
 const gaps = [5, 12, 22, 36, 54, 76, 100, 130];
 const sides = 24;
 const air = 5;
-const shortestLeader = 24;
+const shortestLeader = 34;
 
 /**
  * Places for labels near their spots where they cover neither each other nor what is drawn.
