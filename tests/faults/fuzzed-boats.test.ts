@@ -5,14 +5,19 @@ import { smallBoat } from "../boat/small-boat.js";
 import { damaged, seeded } from "./random.js";
 
 const cases = 10_000;
+/** The small boat with its mainsheet alone. */
+const shortBoat = smallBoat
+  .replace(/ {2}halyard:\n.*?(?=catalogue:)/su, "")
+  .replace(/^ +(?:braid 4|block 40|horn):.*\n/gmu, "");
 
 test(`${cases} damaged boat files: each is read, or refused with the place of what is wrong`, {
   timeout: 120_000,
 }, () => {
   const random = seeded(7);
+  expect(Object.keys(boatOf(shortBoat, { file: "whole.yaml" }).lines)).toEqual(["mainsheet"]);
   const counts = { read: 0, refused: 0 };
   for (let number = 0; number < cases; number += 1) {
-    const text = damaged(smallBoat, random);
+    const text = damaged(shortBoat, random);
     try {
       expect(Object.keys(boatOf(text, { file: "hurt.yaml" }).lines).length).toBeGreaterThan(0);
       counts.read += 1;
