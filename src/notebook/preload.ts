@@ -1,6 +1,7 @@
 import { noteFilesRead } from "./files-read.js";
 import { hoverInCalls } from "./hover.js";
 import { endWithBuild } from "./lifeline.js";
+import { readSourcesOnce } from "./sources-once.js";
 import { joinTexts } from "./texts-written.js";
 
 /**
@@ -72,7 +73,16 @@ const optimiseLater = `
  * Example: preloadSource("/usr/lib/node_modules/tslab/bin/tslab").includes("zeromq") → true
  */
 export function preloadSource(script: string): string {
-  const parts = [optimiseLater, keepOutputs, spellOut, hoverInCalls, joinTexts, noteFilesRead, endWithBuild];
+  const parts = [
+    optimiseLater,
+    readSourcesOnce,
+    keepOutputs,
+    spellOut,
+    hoverInCalls,
+    joinTexts,
+    noteFilesRead,
+    endWithBuild,
+  ];
   return `
   import { createRequire } from "node:module";
   const require = createRequire(${JSON.stringify(script)});${parts.map((part) => `{${part}}`).join("\n")}`;

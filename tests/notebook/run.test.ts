@@ -88,6 +88,16 @@ describe.concurrent("a notebook that runs", () => {
     expect(lines?.[2]).toMatchObject({ text: `Cut here: ${written.length - 100_000} more characters were written.\n` });
   });
 
+  test("a source file that cells import is read once, whoever changes it meanwhile", async () => {
+    writeFileSync(path.join(scratch.folder, "side.ts"), "export const pull: number = 5;\n");
+    const file = scratch.notebook("source-once", [
+      `import { pull } from "./side";\nimport { writeFileSync } from "fs";\nconsole.log(pull);`,
+      `for (let turn = 0; turn < 10; turn += 1) { writeFileSync("side.ts", "export const pull: number = " + turn + ";"); await new Promise((done) => setTimeout(done, 20)); }`,
+      "console.log(pull);",
+    ]);
+    expect(outputsOf(await run(file))).toEqual([[stdout("5\n")], [], [stdout("5\n")]]);
+  });
+
   test("two kernels side by side do not mix", async () => {
     const cells = (name: string) => [
       `const mine = "${name}";`,
