@@ -3,7 +3,7 @@ import type { Question } from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import type { SourceId } from "../sources/bibliography.js";
 import { cautionList } from "./cautions.js";
-import { checkSummary, checkTables, sourceList } from "./checktable.js";
+import { checkSummary, checkTables } from "./checktable.js";
 import { documentHtml, mainId } from "./document.js";
 import { ReportError } from "./errors.js";
 import { figureBlock } from "./figure.js";
@@ -14,6 +14,7 @@ import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.
 import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
 import { reevingBlock } from "./reeving.js";
+import { sourceList } from "./sourcelist.js";
 import { shownResults, shownTable } from "./table.js";
 import { PageWords } from "./words.js";
 import { sourcesOfWorkings, type WorkedNumbers } from "./worked-numbers.js";
@@ -121,7 +122,7 @@ ${printed !== "" && html`<p>It printed:</p>\n<pre class="printed" tabindex="0">$
 
 /** The comparisons of a report; many of them stand folded below their summary. */
 function foldedChecks(checks: readonly CheckResult[]): Markup {
-  const tables = checkTables(checks, false);
+  const tables = checkTables(checks);
   if (checks.length <= mostOpenChecks) return tables;
   return html`<details class="rows"><summary>All ${checks.length} rows, with their sources</summary>
 ${tables}</details>

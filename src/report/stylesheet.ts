@@ -1,9 +1,11 @@
 import { darkPalette, lightPalette, type Palette } from "../notebook/palette.js";
+import { checkStyle } from "./style/checks.js";
 import { figureStyle } from "./style/figures.js";
 import { liveStyle } from "./style/live.js";
 import { printStyle } from "./style/print.js";
 import { reevingStyle } from "./style/reeving.js";
 import { searchStyle } from "./style/search.js";
+import { tableStyle } from "./style/tables.js";
 import { textStyle } from "./style/text.js";
 import { wordStyle } from "./style/words.js";
 import { workingStyle } from "./style/working.js";
@@ -34,4 +36,4 @@ ${properties({ ...lightPalette, paper: "#ffffff" }, "print-")}
 @media print {
   :root { color-scheme: light; ${references(lightPalette, "print-")} }
 }
-${textStyle}${figureStyle}${reevingStyle}${workingStyle}${wordStyle}${searchStyle}${liveStyle}${printStyle}`;
+${textStyle}${tableStyle}${checkStyle}${figureStyle}${reevingStyle}${workingStyle}${wordStyle}${searchStyle}${liveStyle}${printStyle}`;

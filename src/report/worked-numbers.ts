@@ -69,15 +69,15 @@ export class WorkedNumbers {
   }
 
   #button(key: string, text: string, working: Working): Markup {
-    const panel = this.#panelOf(working, working.steps.length - 1, key, text);
-    return html`<button type="button" class="worked" popovertarget="${panel.id}">${unparted(text)}</button>`;
+    const panel = this.#panelOf(working, working.steps.length - 1, `working ${key}`, text);
+    return html`<button class="worked" popovertarget="${panel.id}">${unparted(text)}</button>`;
   }
 
   /** The panel of a step: the one that stands already where the same step led to another number. */
   #panelOf(working: Working, index: number, key: string, label?: string): StepPanel {
     const step = working.steps[index]!;
     const sources = step.symbols.flatMap((symbol) => symbol.step ?? []);
-    const earlier = new Map(sources.map((source) => [source, this.#panelOf(working, source, `${key} from`)]));
+    const earlier = new Map(sources.map((source) => [source, this.#panelOf(working, source, "step")]));
     const { symbols, ...rest } = step;
     const known = symbols.map((symbol) => ({
       ...symbol,
@@ -88,7 +88,7 @@ export class WorkedNumbers {
     if (standing !== undefined) return standing;
     const { quantity, value } = step.result;
     const panel = {
-      id: this.#ids.take(`working ${key}`),
+      id: this.#ids.take(key),
       label: label ?? printQuantity(quantity, value),
       step,
       earlier,
@@ -105,12 +105,10 @@ export class WorkedNumbers {
     return html`${waiting.map(({ id, label, step, earlier }) => {
       const link = (source: number) => {
         const panel = earlier.get(source);
-        return (
-          panel && html`<button type="button" class="worked" popovertarget="${panel.id}">${panel.step.title}</button>`
-        );
+        return panel && html`<button class="worked" popovertarget="${panel.id}">${panel.step.title}</button>`;
       };
       return html`<div class="worked-out" id="${id}" popover role="group" aria-label="Working of ${label}">
-<div class="worked-head"><b>How ${label} was worked out</b><button type="button" class="shut" popovertarget="${id}" popovertargetaction="hide">Close</button></div>
+<div class="worked-head"><b>How ${label} was worked out</b><button class="shut" popovertarget="${id}" popovertargetaction="hide">Close</button></div>
 ${stepBlock(step, link, this.#place)}</div>
 `;
     })}`;

@@ -5,9 +5,9 @@ import type { SourceId } from "../sources/bibliography.js";
 import type { FormulaSource } from "../working/formula.js";
 import { numberInFormula, unitInFormula } from "../working/substitution.js";
 import type { WorkedSymbol, Working, WorkingStep } from "../working/working.js";
-import { sourceAnchor, sourceTitle } from "./checktable.js";
 import { formulaHtml } from "./formula.js";
 import { type Content, html, type Markup } from "./html.js";
+import { sourceAnchor, sourceTitle } from "./sourcelist.js";
 import { stepTex } from "./working-tex.js";
 
 function sourceLink(source: FormulaSource): Content {
@@ -44,13 +44,13 @@ function signHtml(sign: string): Markup {
 }
 
 function symbolList(symbols: readonly WorkedSymbol[], link: StepLink): Markup {
-  return html`<ul class="symbols">
+  return html`<dl class="symbols">
 ${symbols.map(
   (
     symbol,
-  ) => html`<li><span class="sign">${signHtml(symbol.sign)}</span><div>${symbol.words}: <b>${valueText(symbol)}</b> <span class="from">${whereFrom(symbol, link)}</span></div></li>
+  ) => html`<dt>${signHtml(symbol.sign)}<dd>${symbol.words}: <b>${valueText(symbol)}</b><p>${whereFrom(symbol, link)}
 `,
-)}</ul>
+)}</dl>
 `;
 }
 
@@ -60,7 +60,7 @@ function formulaLines(step: WorkingStep, place: string): Markup {
     (
       formula,
       index,
-    ) => html`${words[index] !== undefined && html`<p class="note">${words[index]}</p>\n`}<div class="formula" tabindex="0" role="group" aria-label="Formula">${formulaHtml({ formula, place, display: true })}</div>
+    ) => html`${words[index] !== undefined && html`<p class="note">${words[index]}</p>\n`}<div class="formula" tabindex="0">${formulaHtml({ formula, place, display: true })}</div>
 `,
   )}`;
 }

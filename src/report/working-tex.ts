@@ -6,19 +6,20 @@ import type { WorkedEquation, WorkedSymbol, WorkingStep } from "../working/worki
 type Symbols = ReadonlyMap<string, WorkedSymbol>;
 type Leaf = (symbol: WorkedSymbol) => string;
 
-const raised: Readonly<Record<string, string>> = Object.fromEntries(
-  [..."⁻⁰¹²³⁴⁵⁶⁷⁸⁹"].map((sign, index) => [sign, "-0123456789"[index] ?? ""]),
-);
+const raisedSigns = [..."⁻⁰¹²³⁴⁵⁶⁷⁸⁹"];
+const plainSigns = [..."-0123456789"];
+
+/** Signs of a whole number, from one form to the other. */
+function inForm(number: string, from: readonly string[], to: readonly string[]): string {
+  return [...number].map((sign) => to[from.indexOf(sign)] ?? "").join("");
+}
 
 /** A printed number for a formula: groups, minus and powers of ten as mathematics sets them. */
 function numberTex(text: string): string {
   return text
     .replaceAll("\u202f", "\\,")
     .replaceAll("−", "-")
-    .replace(
-      / × 10([⁻⁰¹²³⁴-⁹]+)/u,
-      (_, power: string) => `\\times 10^{${[...power].map((one) => raised[one] ?? "").join("")}}`,
-    );
+    .replace(/ × 10([⁻⁰¹²³⁴-⁹]+)/u, (_, power: string) => `\\times 10^{${inForm(power, raisedSigns, plainSigns)}}`);
 }
 
 /** Only what a sign or unit may hold: nothing that TeX would read as a command. */
@@ -42,11 +43,13 @@ export function signTex(sign: string): string {
   return sign.includes("/") ? `(${whole})` : `{${whole}}`;
 }
 
+/** A unit behind a number: upright, its powers raised. */
 function unitTex(unit: string): string {
   if (unit === "1") return "";
-  return `\\,\\mathrm{${harmless(unit)
-    .replaceAll(/\^(-?[\d.]+)/gu, "^{$1}")
-    .replaceAll(" ", "\\,")}}`;
+  const letters = harmless(unit)
+    .replaceAll(/\^(-?\d+)(?![\d.])/gu, (_, power: string) => inForm(power, plainSigns, raisedSigns))
+    .replaceAll(/\^(-?[\d.]+)/gu, "}^{$1}\\text{");
+  return `\\text{ ${letters.replaceAll(/\^(?!\{)/gu, "")}}`;
 }
 
 function numberWithUnit({ value, unit }: Pick<WorkedSymbol, "value" | "unit">): string {

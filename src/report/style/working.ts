@@ -26,13 +26,14 @@ export const workingStyle = `
 .worked-out .step { font-weight: 600; }
 .worked-out .formula { max-width: none; margin: 0 0 0.4rem; font-size: 1rem; }
 .worked-out .formula math { display: inline math; }
+.formula mtable { math-style: normal; }
 .worked-out .formula mtd { text-align: left; }
 .worked-out .formula mtd:first-child { text-align: right; }
-.symbols { list-style: none; margin: 0.4rem 0 0.5rem; padding: 0; max-width: none; border-top: 1px solid var(--grid); }
-.symbols li { display: grid; grid-template-columns: 4.2rem minmax(0, 1fr); padding: 0.25rem 0; margin: 0; border-bottom: 1px solid var(--grid); }
-.sign { font-family: ui-serif, "Noto Serif", "DejaVu Serif", Georgia, serif; font-size: 0.9375rem; }
+.symbols { display: grid; grid-template-columns: 4.2rem minmax(0, 1fr); margin: 0.4rem 0 0.5rem; max-width: none; border-top: 1px solid var(--grid); }
+.symbols > * { padding: 0.25rem 0; margin: 0; border-bottom: 1px solid var(--grid); }
+.symbols dt { font-family: ui-serif, "Noto Serif", "DejaVu Serif", Georgia, serif; font-size: 0.9375rem; }
 .symbols b { white-space: nowrap; }
-.symbols .from { display: block; font-size: 0.8125rem; color: var(--quiet1); }
+.symbols p { margin: 0; font-size: 0.8125rem; color: var(--quiet1); }
 .worked-out .note { font-size: 0.8125rem; color: var(--quiet1); }
 @media print {
   .worked { text-decoration: none; color: inherit; }
