@@ -7,6 +7,8 @@ type Node = ReturnType<typeof parseDocument>["children"][number];
 interface Piece {
   readonly name: string;
   readonly text: string;
+  /** What stands in it, where it is a row that only holds it together. */
+  readonly row?: string;
 }
 
 /** Elements whose content is a row: a row inside a row needs no element of its own. */
@@ -34,12 +36,16 @@ function piecesOf(node: Node, inRow: boolean): Piece[] {
   const name = "name" in node ? node.name : "";
   if (name === "annotation") return [];
   if (wrappers.has(name)) return node.children.flatMap((child) => piecesOf(child, inRow));
-  const pieces = node.children.flatMap((child) => piecesOf(child, rows.has(name)));
-  const content = pieces.map(({ text }) => text).join("");
+  const isRow = rows.has(name);
+  const pieces = node.children.flatMap((child) => piecesOf(child, isRow));
+  const [only, ...others] = pieces;
+  const content = (isRow && others.length === 0 && only?.row) || pieces.map(({ text }) => text).join("");
   if (name === "mrow") {
     if (pieces.length === 1 || (inRow && !isOperatorAtEnd(pieces))) return pieces;
-    return [{ name, text: `<mrow>${content}</mrow>` }];
+    return [{ name, text: `<mrow>${content}</mrow>`, row: content }];
   }
+  // Beside an operator a text counts as space, and takes away the operator's own: a number with its unit is a number.
+  if (name === "mtext" && /^[(−\d]/u.test(content)) return [{ name: "mn", text: `<mn>${content}</mn>` }];
   const attributes = Object.entries("attribs" in node ? node.attribs : {})
     .filter(([key, value]) => !isIdle(name, key, value))
     .map(([key, value]) => ` ${key}="${escapeHtml(value)}"`);

@@ -8,7 +8,7 @@ import { documentHtml, mainId } from "./document.js";
 import { ReportError } from "./errors.js";
 import { figureBlock } from "./figure.js";
 import { reportFoot } from "./foot.js";
-import { type Content, html, type Markup } from "./html.js";
+import { type Content, html, type Markup, textOnly } from "./html.js";
 import { livePanelBlock } from "./livepanel.js";
 import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.js";
 import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
@@ -114,8 +114,8 @@ ${this.#questions.map(({ question, answer }) => html`<h3>${question}</h3>\n${ans
 function workingBody(cells: readonly CellWorking[]): Markup {
   return html`${cells.map(
     ({ number, section, code, printed }) => html`<details class="cell"><summary>${section}: cell ${number}</summary>
-<pre tabindex="0"><code>${code}</code></pre>
-${printed !== "" && html`<p>It printed:</p>\n<pre class="printed" tabindex="0">${printed}</pre>\n`}</details>
+<pre tabindex="0"><code>${textOnly(code)}</code></pre>
+${printed !== "" && html`<p>It printed:</p>\n<pre class="printed" tabindex="0">${textOnly(printed)}</pre>\n`}</details>
 `,
   )}`;
 }

@@ -108,7 +108,7 @@ export class WorkedNumbers {
         return panel && html`<button class="worked" popovertarget="${panel.id}">${panel.step.title}</button>`;
       };
       return html`<div class="worked-out" id="${id}" popover role="group" aria-label="Working of ${label}">
-<div class="worked-head"><b>How ${label} was worked out</b><button class="shut" popovertarget="${id}" popovertargetaction="hide">Close</button></div>
+<button class="shut" popovertarget="${id}">Close</button><b>How ${label} was worked out</b>
 ${stepBlock(step, link, this.#place)}</div>
 `;
     })}`;

@@ -95,7 +95,7 @@ describe("report page", () => {
   it("folds code and printed text, labelled with its section", () => {
     expect(page).toContain("<summary>Why a turn helps: cell 5</summary>");
     expect(page).toContain("load at the clew 860 N");
-    expect(page).toContain("import { answer, figure } from &quot;haulbook&quot;;");
+    expect(page).toContain('import { answer, figure } from "haulbook";');
   });
 
   it("carries the cautions and gives way to those who decide", () => {

@@ -5,6 +5,8 @@ export const drawingStyle = `.drawing { display: block; width: 100%; height: aut
 .drawing .axis { stroke: var(--ink); fill: none; }
 .drawing .axis.upper { stroke: var(--rope); }
 .drawing .ticks.upper, .drawing .axis-title.upper { fill: var(--rope); }
+.drawing .ticks { text-anchor: middle; }
+.drawing .ticks.y { text-anchor: end; }
 .drawing .panel-title, .drawing .name.strong { font-weight: 650; }
 .drawing .panel-title { font-size: 1.1em; }
 .drawing path.limit { stroke: var(--brick); fill: none; }

@@ -20,8 +20,8 @@ export const workingStyle = `
 @media (max-width: 44.99rem) {
   .worked-out[popover]:popover-open { top: auto; left: 0; right: 0; bottom: 0; margin: 0; width: 100%; max-width: none; max-height: 75vh; border-width: 1px 0 0; border-radius: 0; }
 }
-.worked-head { display: flex; justify-content: space-between; align-items: baseline; gap: 1rem; margin-bottom: 0.4rem; }
-.shut { flex: none; font: inherit; color: var(--water); background: none; border: 0; padding: 0.2rem 0; cursor: pointer; text-decoration: underline; text-underline-offset: 0.18em; }
+.worked-out > b { display: block; margin-bottom: 0.4rem; }
+.shut { float: right; margin-left: 1rem; font: inherit; color: var(--water); background: none; border: 0; padding: 0.2rem 0; cursor: pointer; text-decoration: underline; text-underline-offset: 0.18em; }
 .worked-out p { max-width: none; margin: 0 0 0.3rem; }
 .worked-out .step { font-weight: 600; }
 .worked-out .formula { max-width: none; margin: 0 0 0.4rem; font-size: 1rem; }
