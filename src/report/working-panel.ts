@@ -60,7 +60,7 @@ function formulaLines(step: WorkingStep, place: string): Markup {
     (
       formula,
       index,
-    ) => html`${words[index] !== undefined && html`<p class="note">${words[index]}</p>\n`}<div class="formula" tabindex="0">${formulaHtml({ formula, place, display: true })}</div>
+    ) => html`${words[index] !== undefined && html`<p class="note">${words[index]}</p>\n`}<div class="formula" tabindex="0">${formulaHtml({ formula, place, display: false })}</div>
 `,
   )}`;
 }

@@ -73,7 +73,7 @@ export function drawnPanels(svg: string): DrawnPanel[] {
         y: ticksOf(panel, "y", "y"),
         upper: ticksOf(panel, "upper", "x"),
       };
-      const plot = /<svg[^>]*class="plot"[^>]*>/u.exec(panel)?.[0] ?? "";
+      const plot = /<svg[^>]*class="plot[^"]*"[^>]*>/u.exec(panel)?.[0] ?? "";
       const [left = 0, top = 0, width = 0, height = 0] = ["x", "y", "width", "height"].map((name) =>
         Number(attribute(plot, name)),
       );

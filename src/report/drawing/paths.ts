@@ -6,7 +6,7 @@ type Values = readonly (number | null)[];
 
 /** Tenths of a pixel as path data: no zero before the point, and a minus parts numbers by itself. */
 function step(tenthsOfPixel: number): string {
-  const text = tenths(tenthsOfPixel / 10).replace("0.", ".");
+  const text = tenths(tenthsOfPixel / 10).replace(/^(-?)0\./u, "$1.");
   return text.startsWith("-") ? text : ` ${text}`;
 }
 
