@@ -1,11 +1,11 @@
 /** Numbers that unfold, and the workings that they open. */
 export const workingStyle = `
-.worked {
+.worked, .symbols button {
   display: inline; font: inherit; color: inherit; letter-spacing: inherit; text-align: inherit; white-space: normal;
   background: none; border: 0; border-radius: 0; padding: 0; margin: 0; cursor: pointer;
   text-decoration: underline dotted var(--water) 0.09em; text-underline-offset: 0.2em;
 }
-.worked:hover { color: var(--water); }
+.worked:hover, .symbols button:hover { color: var(--water); }
 .worked-out { max-width: 44rem; margin: 0 0 1.4rem; padding: 0.9rem 1.1rem; background: var(--paper); color: var(--ink); border: 1px solid var(--rope); border-radius: 3px; font: 0.875rem/1.5 var(--sans); text-align: left; }
 .worked-out[popover]:popover-open {
   position: fixed; inset: auto; top: 4rem; right: 1.25rem; margin: 0.4rem 0;
