@@ -1,5 +1,5 @@
 /** Columns of a table of comparisons. */
-export const checkColumns = ["Compared", "Computed", "Expected", "Allowed ±", "Deviation", "Unit"] as const;
+export const checkColumns = ["Compared", "Computed", "Expected", "Allowed\u00a0±", "Deviation", "Unit"] as const;
 
 const labels = checkColumns
   .slice(1)
