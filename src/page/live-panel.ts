@@ -29,8 +29,10 @@ class LivePanelOnPage {
 
   /** Shows the controls, takes a setting from the address, and follows the reader. */
   start(): void {
+    const untouched = this.#form.hidden;
     this.#form.hidden = false;
-    this.#takeAddress(true);
+    if (!this.#takeAddress()) this.#begin(untouched);
+    else this.#place.scrollIntoView();
     this.#form.addEventListener("input", () => this.#changed());
     this.#form.addEventListener("submit", (event) => event.preventDefault());
     this.#form.addEventListener("reset", (event) => {
@@ -40,7 +42,7 @@ class LivePanelOnPage {
       this.#changed();
     });
     this.#part<HTMLButtonElement>("button.copy").addEventListener("click", () => void this.#copy());
-    window.addEventListener("hashchange", () => this.#takeAddress(false));
+    window.addEventListener("hashchange", () => this.#takeAddress());
     window.addEventListener("resize", () => this.#redraw());
   }
 
@@ -59,18 +61,24 @@ class LivePanelOnPage {
     sayWhereSlidersStand(this.#form, this.#model.controls, settings, units);
   }
 
-  #takeAddress(first: boolean): void {
+  /** Takes the setting that the address asks for; false where it asks for none. */
+  #takeAddress(): boolean {
     const read = readAddress(this.#model.controls, window.location.hash);
-    if (read === undefined) {
-      // A browser that comes back to a page fills its forms in; results and figure stand as on paper.
-      if (first) this.#take({ settings: initialSettings(this.#model.controls), units: firstUnits });
-      return;
-    }
+    if (read === undefined) return false;
     this.#take(read);
     this.#tell(read.refusals.join(" "));
     this.#draw();
     this.#settle();
-    if (first) this.#place.scrollIntoView();
+    return true;
+  }
+
+  /**
+   * A browser that comes back to a page fills its forms in, while results and figure stand as on paper. Where the form
+   * was shown before, a reader may have been faster than this script.
+   */
+  #begin(untouched: boolean): void {
+    if (untouched) this.#take({ settings: initialSettings(this.#model.controls), units: firstUnits });
+    else if (this.#address() !== "") this.#changed();
   }
 
   #changed(): void {

@@ -1,9 +1,10 @@
-import { checkSummary, checkTables, checkTotals, sourceList } from "./checktable.js";
+import { checkSummary, checkTotals, sharedCheckTables } from "./checktable.js";
 import { documentHtml, mainId } from "./document.js";
 import { html } from "./html.js";
 import { type LeadingPage, leadingFoot } from "./leading.js";
 import { markdownText } from "./markdown.js";
 import { pageAddress } from "./record.js";
+import { sourceList } from "./sourcelist.js";
 
 /**
  * The page of all checks.
@@ -29,7 +30,7 @@ ${checkTotals(checks)}</div></section>
 <section class="part full" aria-labelledby="comparisons">
 <h2 id="comparisons">Comparisons</h2>
 <div class="body">
-${checkTables(checks, true)}</div></section>
+${sharedCheckTables(checks)}</div></section>
 <section class="part" aria-labelledby="reports">
 <h2 id="reports">Reports</h2>
 <div class="body">

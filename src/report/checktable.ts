@@ -1,9 +1,11 @@
 import type { CheckResult } from "../published/row.js";
 import { figures } from "../quantity/print.js";
-import { bibliography, type SourceId } from "../sources/bibliography.js";
-import type { Source } from "../sources/source.js";
 import { evidenceKinds, evidenceMeaning, type SharedCheck, shareOfAllowed, wasLookedUp, worstOf } from "./checklist.js";
 import { type Content, html, type Markup } from "./html.js";
+import { sourceAnchor, sourceTitle } from "./sourcelist.js";
+import { checkColumns } from "./style/checks.js";
+import { numberColumn } from "./style/tables.js";
+import { tableBox } from "./table.js";
 
 /** Digits after the point with which a check is printed: one more than what is allowed can tell apart. */
 function decimalsFor(allowed: number): number {
@@ -30,79 +32,57 @@ function percent(share: number): string {
     : "more than is allowed";
 }
 
-/** Anchor of a source on a page that lists it. */
-export function sourceAnchor(id: SourceId): string {
-  return `source-${id}`;
-}
-
-const columns = [
-  "Compared",
-  "Computed",
-  "Expected",
-  "Allowed ±",
-  "Deviation",
-  "Unit",
-  "Evidence",
-  "Source",
-  "Status",
-] as const;
-
 /** A unit with its powers raised. */
 function unitText(unit: string): string {
   return unit === "1" ? "–" : unit.replaceAll("^2", "²").replaceAll("^3", "³");
 }
 
-function row(check: CheckResult | SharedCheck, { linkReports, apart }: Shape): Markup {
-  const { quantity, computed, expected, allowed, deviation, unit, evidence, source, status, place } = check;
+function row({ quantity, computed, expected, allowed, deviation, unit }: CheckResult): Markup {
   const decimals = decimalsFor(allowed);
   const printed = printedDecimals(allowed);
   const exact = Number.isInteger(expected) && printed === undefined;
-  const cells: readonly Content[] = [
+  const cells = [
     fixed(computed, decimals),
     printed !== undefined ? fixed(expected, printed) : exact ? fixed(expected, 0) : fixed(expected, decimals),
     allowed > 0 ? figures(allowed) : "0",
     Math.abs(deviation) <= 1e-12 * Math.max(1, Math.abs(expected)) ? "0" : figures(deviation, 2),
     unitText(unit),
-    evidence,
-    source === undefined ? place : html`<a href="#${sourceAnchor(source)}">${sourceTitle(source)}</a>, ${place}`,
-    ...(apart ? [status] : []),
   ];
-  const shown =
-    linkReports && "reports" in check
-      ? html`<td data-label="Reports"><span>${check.reports.map((name, index) => html`${index > 0 && ", "}<a href="${encodeURIComponent(name)}.html">${name}</a>`)}</span></td>`
-      : undefined;
-  return html`<tr><th scope="row">${quantity}</th>${cells.map(
-    (cell, index) =>
-      html`<td data-label="${columns[index + 1] ?? ""}"${index < 4 && html` class="number"`}${index === 6 && html` class="where"`}><span>${cell}</span></td>`,
-  )}${shown}</tr>
+  return html`<tr><th scope="row">${quantity}${cells.map((cell) => html`<td>${cell}`)}
 `;
 }
 
-/** A source in a few words. */
-export function sourceTitle(id: SourceId): string {
-  const { title, author, year }: Source = bibliography[id];
-  const short = title.split(/[,:(]/u)[0]?.trim() ?? title;
-  return author === undefined ? short : `${author}${year === undefined ? "" : ` ${year}`}`;
+/** Where the expected values of some rows come from, and what they are worth. */
+function origin(check: CheckResult): Content {
+  const { source, place, evidence, status } = check;
+  const worth = wasLookedUp(check) ? evidence : status;
+  const from = source === undefined ? undefined : html`<a href="#${sourceAnchor(source)}">${sourceTitle(source)}</a>, `;
+  return html`${from}${place} (${worth})`;
 }
 
-/** What a table of comparisons shows: the status only where it differs from row to row. */
-interface Shape {
-  readonly linkReports: boolean;
-  readonly apart: boolean;
-}
-
-function table(caption: string, checks: readonly (CheckResult | SharedCheck)[], shape: Shape): Markup {
-  const titles = [
-    ...columns.filter((title) => shape.apart || title !== "Status"),
-    ...(shape.linkReports ? ["Reports"] : []),
-  ];
-  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table class="checks">
+/** Rows under what they are compared with, which stands there once. */
+function table(caption: Content, checks: readonly CheckResult[]): Markup {
+  const groups = groupedBy(checks, (check) => html`${origin(check)}`.text);
+  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table class="checks ${[1, 2, 3, 4].map(numberColumn).join(" ")}">
 <caption>${caption}</caption>
-<thead><tr>${titles.map((title, index) => html`<th scope="col"${index > 0 && index < 5 && html` class="number"`}>${title}</th>`)}</tr></thead>
-<tbody>
-${checks.map((check) => row(check, shape))}</tbody>
-</table></div>
+<thead><tr>${checkColumns.map((title) => html`<th scope="col">${title}`)}
+${groups.map(
+  (rows) => html`<tbody><tr><th colspan="${checkColumns.length}" scope="rowgroup">${rows[0] && origin(rows[0])}
+${rows.map(row)}`,
+)}</table></div>
 `;
+}
+
+/** Items that have a text in common, in the order in which each text is met first. */
+function groupedBy<Item>(items: readonly Item[], textOf: (item: Item) => string): Item[][] {
+  const groups = new Map<string, Item[]>();
+  for (const item of items) {
+    const text = textOf(item);
+    const group = groups.get(text);
+    if (group) group.push(item);
+    else groups.set(text, [item]);
+  }
+  return [...groups.values()];
 }
 
 function countText(count: number, one: string, many: string): string {
@@ -129,13 +109,24 @@ export function checkSummary(checks: readonly CheckResult[]): Markup {
 }
 
 /** The comparisons as tables: what was looked up first, the rest apart. */
-export function checkTables(checks: readonly (CheckResult | SharedCheck)[], linkReports: boolean): Markup {
+export function checkTables(checks: readonly CheckResult[], where?: Content): Markup {
   const counted = checks.filter(wasLookedUp);
   const apart = checks.filter((check) => !wasLookedUp(check));
-  return html`${counted.length > 0 && table("Computed values beside expected ones", counted, { linkReports, apart: false })}${
-    apart.length > 0 &&
-    table("Apart: common practice, from memory, or made up for the demo", apart, { linkReports, apart: true })
+  const on = where !== undefined && html`, on ${where}`;
+  return html`${counted.length > 0 && table(html`Computed values beside expected ones${on}`, counted)}${
+    apart.length > 0 && table(html`Apart: common practice, from memory, or made up for the demo${on}`, apart)
   }`;
+}
+
+/** The comparisons of several reports: those that the same reports show stand together below their names. */
+export function sharedCheckTables(checks: readonly SharedCheck[]): Markup {
+  return html`${groupedBy(checks, ({ reports }) => reports.join(" ")).map((some) => {
+    const names = some[0]?.reports ?? [];
+    const links = names.map(
+      (name, index) => html`${index > 0 && ", "}<a href="${encodeURIComponent(name)}.html">${name}</a>`,
+    );
+    return checkTables(some, links);
+  })}`;
 }
 
 /** Totals of each kind of evidence over all reports. */
@@ -153,29 +144,13 @@ export function checkTotals(checks: readonly CheckResult[]): Markup {
       some: checks.filter((check) => !wasLookedUp(check)),
     },
   ];
-  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table class="totals">
-<caption>Totals by evidence</caption>
-<thead><tr><th scope="col">Evidence</th><th scope="col">What it is</th><th scope="col" class="number">Comparisons</th><th scope="col" class="number">Hold</th><th scope="col">Worst share of what is allowed</th></tr></thead>
-<tbody>
-${groups.map(({ name, meaning, some }) => {
-  const worst = worstOf(some);
-  return html`<tr><th scope="row">${name}</th><td>${meaning}</td><td class="number">${some.length}</td><td class="number">${some.filter(({ holds }) => holds).length}</td><td>${worst ? `${percent(shareOfAllowed(worst))} (${worst.id})` : "–"}</td></tr>
-`;
-})}</tbody>
-</table></div>
-`;
-}
-
-/** The sources that a page names, each once, with how they were seen. */
-export function sourceList(named: readonly SourceId[]): Markup {
-  const ids = [...new Set(named)].sort();
-  return html`<ol class="sources">
-${ids.map((id) => {
-  const { title, author, year, address, seen }: Source = bibliography[id];
-  return html`<li id="${sourceAnchor(id)}">${author !== undefined && `${author}: `}<cite>${title}</cite>${year !== undefined && `, ${year}`}. ${
-    address !== undefined && /^https?:/u.test(address) && html`<a href="${address}">${address}</a>. `
-  }<span class="seen">${seen === "from memory" ? "From memory; nobody has looked it up." : seen === "read" ? "Read there." : "Read on a page that repeats it."}</span></li>
-`;
-})}</ol>
-`;
+  return tableBox({
+    caption: "Totals by evidence",
+    columns: ["Evidence", "What it is", "Comparisons", "Hold", "Worst share of what is allowed"],
+    rows: groups.map(({ name, meaning, some }) => {
+      const worst = worstOf(some);
+      const share = worst ? `${percent(shareOfAllowed(worst))} (${worst.id})` : "–";
+      return [name, meaning, some.length, some.filter(({ holds }) => holds).length, share];
+    }),
+  });
 }

@@ -1,10 +1,10 @@
 import type { Axis, Figure, Limit } from "../notebook/output.js";
 import { figures } from "../quantity/print.js";
-import { type Curve, tableCurvesOf } from "./curve.js";
+import { type Curve, curvesOf } from "./curve.js";
 import { html, type Markup } from "./html.js";
 import { tableBox } from "./table.js";
 
-const longestTable = 25;
+const longestTable = 13;
 
 /** Positions of at most `longestTable` rows, evenly spread, the first and the last among them. */
 function sampledRows(count: number): number[] {
@@ -29,17 +29,22 @@ function limitText({ name, value, low, high }: Limit): string {
   return `${name}: ${figures(value)}${range}`;
 }
 
+/** Numbers of a curve in a row; behind each the ends of its band. */
+function cellsOf({ y, band }: Curve, row: number): string {
+  const value = figures(y[row] ?? Number.NaN);
+  const [low, high] = [band?.low[row] ?? null, band?.high[row] ?? null];
+  return low === null || high === null ? value : `${value} (${figures(low)} to ${figures(high)})`;
+}
+
 function groupTable(group: readonly Curve[], title: string, x: Axis, y: Axis): Markup {
   const places = group[0]?.series.x ?? [];
   const rows = sampledRows(places.length);
   const shortened = rows.length < places.length ? `; ${rows.length} of ${places.length} rows, evenly spread` : "";
+  const banded = group.some(({ band }) => band !== undefined) ? "; in brackets 5 % to 95 %" : "";
   return tableBox({
-    caption: `${title === "" ? "" : `${title}: `}${y.title}${shortened}`,
+    caption: `${title === "" ? "" : `${title}: `}${y.title}${banded}${shortened}`,
     columns: [x.title, ...group.map(({ name }) => name)],
-    rows: rows.map((row) => [
-      figures(places[row] ?? Number.NaN, 4),
-      ...group.map((curve) => figures(curve.y[row] ?? Number.NaN)),
-    ]),
+    rows: rows.map((row) => [figures(places[row] ?? Number.NaN, 4), ...group.map((curve) => cellsOf(curve, row))]),
   });
 }
 
@@ -52,9 +57,7 @@ function groupTable(group: readonly Curve[], title: string, x: Axis, y: Axis): M
  */
 export function dataTables(figure: Figure): Markup {
   return html`${figure.panels.map(
-    (
-      panel,
-    ) => html`${sharedPlaces(tableCurvesOf(panel)).map((group) => groupTable(group, panel.title, figure.x, figure.y))}
+    (panel) => html`${sharedPlaces(curvesOf(panel)).map((group) => groupTable(group, panel.title, figure.x, figure.y))}
 ${(panel.limits ?? []).length > 0 && html`<p class="note">Limits, on the same scale: ${(panel.limits ?? []).map(limitText).join("; ")}.</p>`}`,
   )}`;
 }

@@ -28,7 +28,7 @@ interface PageParts {
   readonly charts: boolean;
   /** Source of plotly, to carry everything in one file: as text that runs only when a chart is to be explored. */
   readonly inlinePlotly?: string | undefined;
-  /** Model that the page computes in the browser. */
+  /** Model that the page computes in the browser; where it stands beside the page, it is read when its panel comes into view. */
   readonly liveModel?: string | undefined;
   /** Source of what computes it, to carry everything in one file. */
   readonly inlinePanel?: string | undefined;
@@ -81,10 +81,10 @@ export function documentHtml({
   const head = inline
     ? html`<style>${new Markup(styleSheet)}</style>`
     : html`<link rel="stylesheet" href="${assetNames.style}">${
-        charts &&
+        (charts || liveModel !== undefined) &&
         html`
-<script src="${assetNames.script}" defer></script>`
-      }${liveModel !== undefined && html`\n<script src="${panelAsset(liveModel)}" defer></script>`}${scripts.map((address) => html`\n<script src="${address}" defer></script>`)}`;
+<script src="${assetNames.script}"${liveModel !== undefined && html` data-panel="${panelAsset(liveModel)}"`} defer></script>`
+      }${scripts.map((address) => html`\n<script src="${address}" defer></script>`)}`;
   return html`<!doctype html>
 <html lang="en">
 <head>

@@ -2,6 +2,7 @@ import katex from "katex";
 import type { MarkdownIt, StateBlock, StateInline } from "markdown-it";
 import { ReportError } from "./errors.js";
 import { Markup } from "./html.js";
+import { lightMathml } from "./mathml.js";
 
 /**
  * A formula as MathML, which browsers draw with their own fonts.
@@ -25,19 +26,11 @@ export function formulaHtml({ formula, place, display }: { formula: string; plac
         throw broken(`${command} is not allowed on a page.`);
       },
     });
-    return new Markup(lighter(text));
+    return new Markup(lightMathml(text));
   } catch (error) {
     if (error instanceof ReportError) throw error;
     throw broken(error instanceof Error ? error.message : String(error));
   }
-}
-
-/** The same formula without what no browser shows: its TeX, name spaces, wrappers that say what holds anyway. */
-function lighter(text: string): string {
-  return text
-    .replaceAll(/<annotation\b[^>]*>[^<]*<\/annotation>|<\/?semantics>| xmlns="[^"]*"/gu, "")
-    .replaceAll(/<mtd><mstyle scriptlevel="0" displaystyle="true">(.*?)<\/mstyle><\/mtd>/gu, "<mtd>$1</mtd>")
-    .replaceAll("<mtable", '<mtable displaystyle="true"');
 }
 
 /** `$...$` in a line: no space inside the marks, no digit after the closing one, so that prices stay prices, and none across a code span. */

@@ -9,6 +9,8 @@ export interface GlossaryTerm {
   readonly forms: readonly string[];
   /** What a text may say for it behind a number only. */
   readonly behindNumber: readonly string[];
+  /** Beginnings of words, one of which its sentence holds where the term is meant; without them it always is. */
+  readonly beside?: readonly string[] | undefined;
 }
 
 /** Quantities whose names mean in a text what they mean everywhere, or something else than the quantity. */
@@ -38,6 +40,11 @@ const everyday: ReadonlySet<QuantityName> = new Set([
   "lineCount",
 ]);
 
+/** Words of quantities that mean something else as well, with the beginnings of words beside which they mean the quantity. */
+const beside: Partial<Record<QuantityName, readonly string[]>> = {
+  stretch: "rope line halyard outhaul sheet creep gust fibre polyester groove tension stiff length elastic".split(" "),
+};
+
 /**
  * A term and its plural.
  *
@@ -53,13 +60,20 @@ export function withPlural(term: string): string[] {
 
 /** Every term, in the order of the alphabet. */
 export const glossary: readonly GlossaryTerm[] = [
-  ...tradeWords.map(({ word, forms = [], onlyAs, behindNumber = [], meaning }) => ({
+  ...tradeWords.map(({ word, forms = [], onlyAs, behindNumber = [], beside, meaning }) => ({
     term: word,
     meaning,
     forms: (onlyAs ?? [...withPlural(word), ...forms]).filter((form) => !behindNumber.includes(form)),
     behindNumber,
+    beside,
   })),
   ...Object.entries(vocabulary)
     .filter(([name]) => !everyday.has(name as QuantityName))
-    .map(([, { label, meaning }]) => ({ term: label, meaning, forms: withPlural(label), behindNumber: [] })),
+    .map(([name, { label, meaning }]) => ({
+      term: label,
+      meaning,
+      forms: withPlural(label),
+      behindNumber: [],
+      beside: beside[name as QuantityName],
+    })),
 ].sort((one, other) => one.term.localeCompare(other.term, "en"));

@@ -31,6 +31,11 @@ export function html(parts: TemplateStringsArray, ...values: readonly Content[])
   return new Markup(parts.map((part, index) => part + textOf(values[index])).join(""));
 }
 
+/** Text between tags, where quotes and the sign for more stay as they are: code is full of them. */
+export function textOnly(text: string): Markup {
+  return new Markup(text.replaceAll("&", "&amp;").replaceAll("<", "&lt;"));
+}
+
 /**
  * Data as JSON that can stand inside a script element: no character in it can end the element or a line of script.
  *

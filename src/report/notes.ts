@@ -1,8 +1,8 @@
 import { coefficientTable, outcomeWords } from "../notebook/notes.js";
 import type { Coefficients, Verdicts } from "../notebook/output.js";
 import type { SourceId } from "../sources/bibliography.js";
-import { sourceAnchor, sourceTitle } from "./checktable.js";
 import { html, type Markup } from "./html.js";
+import { sourceAnchor, sourceTitle } from "./sourcelist.js";
 import { tableBox } from "./table.js";
 
 /** Judgements one under the other, each with its reason and the nearest change that passes. */

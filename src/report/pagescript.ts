@@ -138,6 +138,30 @@ export const pageScript = `"use strict";
     this.numbers.open = true;
   };
 
+  // The controls of a live panel stand there at once; what computes is read when the panel comes into view.
+  const panel = document.currentScript && document.currentScript.dataset.panel;
+  const form = document.querySelector(".trial form");
+  if (panel && form) {
+    // A browser that comes back to a page fills its forms in; results and figure stand as the page was built.
+    form.reset();
+    form.hidden = false;
+    const seen = new IntersectionObserver(function (entries) {
+      if (entries.some(function (entry) { return entry.isIntersecting; })) read();
+    });
+    const asked = function () { if (window.location.hash.startsWith("#try:")) read(); };
+    const read = function () {
+      seen.disconnect();
+      window.removeEventListener("hashchange", asked);
+      const script = document.createElement("script");
+      script.src = panel;
+      script.addEventListener("error", function () { form.hidden = true; });
+      document.head.append(script);
+    };
+    window.addEventListener("hashchange", asked);
+    seen.observe(form.closest(".trial"));
+    if (window.location.hash.startsWith("#try:")) read();
+  }
+
   // Not every browser unfolds what a link leads into.
   const words = document.querySelector("details.words");
   document.addEventListener("click", function (event) {

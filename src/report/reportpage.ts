@@ -3,17 +3,18 @@ import type { Question } from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import type { SourceId } from "../sources/bibliography.js";
 import { cautionList } from "./cautions.js";
-import { checkSummary, checkTables, sourceList } from "./checktable.js";
+import { checkSummary, checkTables } from "./checktable.js";
 import { documentHtml, mainId } from "./document.js";
 import { ReportError } from "./errors.js";
 import { figureBlock } from "./figure.js";
 import { reportFoot } from "./foot.js";
-import { type Content, html, type Markup } from "./html.js";
+import { type Content, html, type Markup, textOnly } from "./html.js";
 import { livePanelBlock } from "./livepanel.js";
 import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.js";
 import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
 import { reevingBlock } from "./reeving.js";
+import { sourceList } from "./sourcelist.js";
 import { shownResults, shownTable } from "./table.js";
 import { PageWords } from "./words.js";
 import { sourcesOfWorkings, type WorkedNumbers } from "./worked-numbers.js";
@@ -113,15 +114,15 @@ ${this.#questions.map(({ question, answer }) => html`<h3>${question}</h3>\n${ans
 function workingBody(cells: readonly CellWorking[]): Markup {
   return html`${cells.map(
     ({ number, section, code, printed }) => html`<details class="cell"><summary>${section}: cell ${number}</summary>
-<pre tabindex="0"><code>${code}</code></pre>
-${printed !== "" && html`<p>It printed:</p>\n<pre class="printed" tabindex="0">${printed}</pre>\n`}</details>
+<pre tabindex="0"><code>${textOnly(code)}</code></pre>
+${printed !== "" && html`<p>It printed:</p>\n<pre class="printed" tabindex="0">${textOnly(printed)}</pre>\n`}</details>
 `,
   )}`;
 }
 
 /** The comparisons of a report; many of them stand folded below their summary. */
 function foldedChecks(checks: readonly CheckResult[]): Markup {
-  const tables = checkTables(checks, false);
+  const tables = checkTables(checks);
   if (checks.length <= mostOpenChecks) return tables;
   return html`<details class="rows"><summary>All ${checks.length} rows, with their sources</summary>
 ${tables}</details>

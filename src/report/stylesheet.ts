@@ -1,9 +1,11 @@
 import { darkPalette, lightPalette, type Palette } from "../notebook/palette.js";
+import { checkStyle } from "./style/checks.js";
 import { figureStyle } from "./style/figures.js";
 import { liveStyle } from "./style/live.js";
 import { printStyle } from "./style/print.js";
 import { reevingStyle } from "./style/reeving.js";
 import { searchStyle } from "./style/search.js";
+import { tableStyle } from "./style/tables.js";
 import { textStyle } from "./style/text.js";
 import { wordStyle } from "./style/words.js";
 import { workingStyle } from "./style/working.js";
@@ -20,8 +22,17 @@ function references(palette: Palette, prefix: string): string {
     .join(" ");
 }
 
+/** A style sheet without the spaces that only its reader needs: at the ends of lines and around braces. */
+function withoutIdleSpace(style: string): string {
+  return style
+    .replaceAll(/\s*\n\s*/gu, "\n")
+    .replaceAll(/\s*([{}])\s*/gu, "$1")
+    .replaceAll(/;\s+/gu, ";")
+    .replaceAll(/;\}/gu, "}\n");
+}
+
 /** Style of all pages. The colours are those of the figures: one palette for words and curves, in light, dark and on paper. */
-export const styleSheet = `:root {
+export const styleSheet = withoutIdleSpace(`:root {
   color-scheme: light dark;
 ${properties(lightPalette, "light-")}
 ${properties(darkPalette, "dark-")}
@@ -34,4 +45,4 @@ ${properties({ ...lightPalette, paper: "#ffffff" }, "print-")}
 @media print {
   :root { color-scheme: light; ${references(lightPalette, "print-")} }
 }
-${textStyle}${figureStyle}${reevingStyle}${workingStyle}${wordStyle}${searchStyle}${liveStyle}${printStyle}`;
+${textStyle}${tableStyle}${checkStyle}${figureStyle}${reevingStyle}${workingStyle}${wordStyle}${searchStyle}${liveStyle}${printStyle}`);

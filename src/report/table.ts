@@ -3,9 +3,10 @@ import type { Result, Table } from "../notebook/output.js";
 import { figures } from "../quantity/print.js";
 import { type Content, html, type Markup } from "./html.js";
 import { resultList } from "./results.js";
+import { numberColumn } from "./style/tables.js";
 import type { WorkedNumbers } from "./worked-numbers.js";
 
-/** A table in a box of its own, so that a wide one scrolls there and not the page. */
+/** A table in a box of its own, so that a wide one scrolls there and not the page. Cells and rows end where the next begin. */
 export function tableBox({
   caption,
   columns,
@@ -20,25 +21,33 @@ export function tableBox({
 }): Markup {
   const numeric = columns.map((_, column) => texts.length > 0 && texts.every((row) => isNumeric(row[column])));
   const allNumbers = !numeric.includes(false);
-  const kind = (column: number) => (numeric[column] && !allNumbers ? html` class="number"` : undefined);
-  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table${allNumbers && html` class="all-numbers"`}>
+  return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table${tableClass(numeric)}>
 <caption>${caption}</caption>
-<thead><tr>${columns.map((title, column) => html`<th scope="col"${kind(column)}>${title}</th>`)}</tr></thead>
+<thead><tr>${columns.map((title) => html`<th scope="col">${title}`)}
 <tbody>
 ${rows.map(
   (row) => html`<tr>${row.map((cell, column) =>
-    column === 0 && !numeric[0]
-      ? html`<th scope="row">${cell}</th>`
-      : html`<td${kind(column)}>${typeof cell === "number" ? figures(cell) : cell}</td>`,
-  )}</tr>
+    column === 0 && !allNumbers && !numeric[0]
+      ? html`<th scope="row">${cell}`
+      : html`<td>${typeof cell === "number" ? figures(cell) : cell}`,
+  )}
 `,
-)}</tbody>
-</table></div>
+)}</table></div>
 `;
 }
 
+/** Says once which columns hold numbers, and not in each cell. */
+function tableClass(numeric: readonly boolean[]): Content {
+  if (!numeric.includes(false)) return html` class="all-numbers"`;
+  const columns = numeric.flatMap((is, column) => (is ? [numberColumn(column)] : []));
+  return columns.length > 0 && html` class="${columns.join(" ")}"`;
+}
+
+/** A number, with its range behind it or without, or a dash for none. */
+const numberText = /^(?:[−-]?\d[\d\s.,]*(?: \(.* to .*\))?|[–-])$/u;
+
 function isNumeric(cell: Content): boolean {
-  return typeof cell === "number" || (typeof cell === "string" && /^(?:[−-]?\d[\d\s.,]*|[–-])$/u.test(cell));
+  return typeof cell === "number" || (typeof cell === "string" && numberText.test(cell));
 }
 
 /** A table that a notebook shows. */

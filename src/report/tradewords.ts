@@ -8,6 +8,8 @@ export interface TradeWord {
   readonly onlyAs?: readonly string[];
   /** Forms that a text means only behind a number: those of a unit. */
   readonly behindNumber?: readonly string[];
+  /** For a word that has other meanings: beginnings of words, one of which its sentence holds where it means this. */
+  readonly beside?: readonly string[];
   readonly meaning: string;
 }
 
@@ -45,7 +47,13 @@ export const tradeWords: readonly TradeWord[] = [
   { word: "pin", meaning: "the axle of a sheave" },
   { word: "ratchet", meaning: "block whose sheave turns one way only: free as you haul, locked as you ease" },
   { word: "tread", meaning: "the face of a locked sheave on which the rope slides" },
-  { word: "ring", meaning: "a smooth eye without moving parts, through which a line slides" },
+  {
+    word: "ring",
+    beside: "block sheave slid lead led turn angle bend through shackle friction fixed share draw deck pole mm".split(
+      " ",
+    ),
+    meaning: "a smooth eye without moving parts, through which a line slides",
+  },
   { word: "lead block", forms: ["lead ring"], meaning: "block that only turns a line to where it is wanted" },
   {
     word: "purchase",

@@ -1,6 +1,7 @@
 import { type GlossaryTerm, glossary } from "./glossary.js";
 import { html, Markup } from "./html.js";
 import type { PageIds } from "./markdown.js";
+import { sentenceAt } from "./sentence.js";
 import { standsIn, textRuns } from "./textruns.js";
 
 /** Where no word is looked for: code, formulas, drawings, workings, lists of sources, what repeats the page. */
@@ -39,6 +40,12 @@ function folded(form: string): string {
   return form.replace(/[\s\u00a0-]+/gu, " ").toLowerCase();
 }
 
+/** Whether a word with several meanings stands beside words that tell that the term is meant. */
+function isMeant({ beside }: GlossaryTerm, markup: string, at: number): boolean {
+  if (beside === undefined) return true;
+  return new RegExp(`(?<!\\p{L})(?:${beside.join("|")})`, "iu").test(sentenceAt(markup, at));
+}
+
 /** The terms that a page uses: marks the first use of each in its prose, and lists them. A unit behind a number is no link. */
 export class PageWords {
   readonly #ids: PageIds;
@@ -66,7 +73,7 @@ export class PageWords {
       for (const { 0: found, index } of raw.matchAll(anyTerm)) {
         const unit = /[\d)][\s\u00a0]$/u.test(raw.slice(0, index)) ? unitOf.get(found) : undefined;
         const term = unit ?? termOf.get(folded(found));
-        if (term === undefined) continue;
+        if (term === undefined || !isMeant(term, text, run.start + index)) continue;
         const id = this.#used.get(term) ?? this.#ids.take(`word ${term.term}`);
         this.#used.set(term, id);
         if (!mayLink || unit !== undefined || this.#linked.has(term)) continue;

@@ -12,8 +12,8 @@ import { stepBlock, workingSources } from "./working-panel.js";
 /** The panel of one step; steps that several numbers share have one. */
 interface StepPanel {
   readonly id: string;
-  /** The number as the page prints it. */
-  readonly label: string;
+  /** The number as the page prints it; a step in between has only its own result. */
+  readonly label: string | undefined;
   readonly step: WorkingStep;
   /** Panels of the steps before it, by their places in the working. */
   readonly earlier: ReadonlyMap<number, StepPanel>;
@@ -69,15 +69,15 @@ export class WorkedNumbers {
   }
 
   #button(key: string, text: string, working: Working): Markup {
-    const panel = this.#panelOf(working, working.steps.length - 1, key, text);
-    return html`<button type="button" class="worked" popovertarget="${panel.id}">${unparted(text)}</button>`;
+    const panel = this.#panelOf(working, working.steps.length - 1, `working ${key}`, text);
+    return html`<button class="worked" popovertarget="${panel.id}">${unparted(text)}</button>`;
   }
 
   /** The panel of a step: the one that stands already where the same step led to another number. */
   #panelOf(working: Working, index: number, key: string, label?: string): StepPanel {
     const step = working.steps[index]!;
     const sources = step.symbols.flatMap((symbol) => symbol.step ?? []);
-    const earlier = new Map(sources.map((source) => [source, this.#panelOf(working, source, `${key} from`)]));
+    const earlier = new Map(sources.map((source) => [source, this.#panelOf(working, source, "step")]));
     const { symbols, ...rest } = step;
     const known = symbols.map((symbol) => ({
       ...symbol,
@@ -86,10 +86,9 @@ export class WorkedNumbers {
     const same = JSON.stringify([rest, known]);
     const standing = this.#panels.get(same);
     if (standing !== undefined) return standing;
-    const { quantity, value } = step.result;
     const panel = {
-      id: this.#ids.take(`working ${key}`),
-      label: label ?? printQuantity(quantity, value),
+      id: this.#ids.take(key),
+      label,
       step,
       earlier,
     };
@@ -105,13 +104,14 @@ export class WorkedNumbers {
     return html`${waiting.map(({ id, label, step, earlier }) => {
       const link = (source: number) => {
         const panel = earlier.get(source);
-        return (
-          panel && html`<button type="button" class="worked" popovertarget="${panel.id}">${panel.step.title}</button>`
-        );
+        return panel && html`<button popovertarget="${panel.id}">${panel.step.title}</button>`;
       };
-      return html`<div class="worked-out" id="${id}" popover role="group" aria-label="Working of ${label}">
-<div class="worked-head"><b>How ${label} was worked out</b><button type="button" class="shut" popovertarget="${id}" popovertargetaction="hide">Close</button></div>
-${stepBlock(step, link, this.#place)}</div>
+      const { words, quantity, value } = step.result;
+      const own = printQuantity(quantity, value);
+      const comes = label !== undefined && html`<p class="comes">${words}: <b>${own}</b>\n`;
+      return html`<div class="worked-out" id="${id}" popover role="group" aria-label="Working of ${label ?? own}">
+<button class="shut" popovertarget="${id}">Close</button><b>${label === undefined ? `${words}: ${own}` : `How ${label} was worked out`}</b>
+${stepBlock({ step, link, place: this.#place, comes })}</div>
 `;
     })}`;
   }

@@ -5,9 +5,9 @@ import type { SourceId } from "../sources/bibliography.js";
 import type { FormulaSource } from "../working/formula.js";
 import { numberInFormula, unitInFormula } from "../working/substitution.js";
 import type { WorkedSymbol, Working, WorkingStep } from "../working/working.js";
-import { sourceAnchor, sourceTitle } from "./checktable.js";
 import { formulaHtml } from "./formula.js";
 import { type Content, html, type Markup } from "./html.js";
+import { sourceAnchor, sourceTitle } from "./sourcelist.js";
 import { stepTex } from "./working-tex.js";
 
 function sourceLink(source: FormulaSource): Content {
@@ -22,7 +22,7 @@ function valueText({ quantity, value, unit }: Pick<WorkedSymbol, "quantity" | "v
 }
 
 /** Leads from a number in a formula to the panel of the step that it comes from. */
-export type StepLink = (step: number) => Content;
+type StepLink = (step: number) => Content;
 
 /** Where a number of a formula comes from. */
 function whereFrom({ origin, step, unit, solved }: WorkedSymbol, link: StepLink): Content {
@@ -44,13 +44,13 @@ function signHtml(sign: string): Markup {
 }
 
 function symbolList(symbols: readonly WorkedSymbol[], link: StepLink): Markup {
-  return html`<ul class="symbols">
+  return html`<dl class="symbols">
 ${symbols.map(
   (
     symbol,
-  ) => html`<li><span class="sign">${signHtml(symbol.sign)}</span><div>${symbol.words}: <b>${valueText(symbol)}</b> <span class="from">${whereFrom(symbol, link)}</span></div></li>
+  ) => html`<dt>${signHtml(symbol.sign)}<dd>${symbol.words}: <b>${valueText(symbol)}</b><p>${whereFrom(symbol, link)}
 `,
-)}</ul>
+)}</dl>
 `;
 }
 
@@ -60,7 +60,7 @@ function formulaLines(step: WorkingStep, place: string): Markup {
     (
       formula,
       index,
-    ) => html`${words[index] !== undefined && html`<p class="note">${words[index]}</p>\n`}<div class="formula" tabindex="0" role="group" aria-label="Formula">${formulaHtml({ formula, place, display: true })}</div>
+    ) => html`${words[index] !== undefined && html`<p class="note">${words[index]}\n`}<div class="formula" tabindex="0">${formulaHtml({ formula, place, display: false })}</div>
 `,
   )}`;
 }
@@ -69,7 +69,15 @@ function leftOver(step: WorkingStep): Content {
   if (step.kind === "formula") return undefined;
   const worst = Math.max(...step.equations.map(({ residual }) => Math.abs(residual)));
   const left = worst === 0 ? "nothing" : `at most ${figures(worst, 1)} of a side`;
-  return html`<p class="note">Solved together. With the solution put in, ${left} is left over in an equation.</p>\n`;
+  return html`<p class="note">Solved together. With the solution put in, ${left} is left over in an equation.\n`;
+}
+
+interface StepShown {
+  readonly step: WorkingStep;
+  readonly link: StepLink;
+  readonly place: string;
+  /** What it comes to in words, where the head of its panel does not say so. */
+  readonly comes: Content;
 }
 
 /**
@@ -78,14 +86,14 @@ function leftOver(step: WorkingStep): Content {
  * @param step  the step
  * @param link  leads to the step that a number comes from
  * @param place  for messages
+ * @param comes  what it comes to in words, or nothing
  * @returns markup of blocks
  * @throws ReportError when a formula cannot be set
  */
-export function stepBlock(step: WorkingStep, link: StepLink, place: string): Markup {
-  const { result, source, valid, mirrors } = step;
-  return html`<p class="step">${step.title}</p>
-${formulaLines(step, place)}${leftOver(step)}<p class="comes">${result.words}: <b>${printQuantity(result.quantity, result.value)}</b></p>
-${symbolList(step.symbols, link)}<p class="note">${step.kind === "formula" ? "Formula" : "Equations"}: ${sourceLink(source)}. Valid for: ${valid}.${mirrors !== undefined && html` In code: <code>${mirrors}</code>.`}</p>
+export function stepBlock({ step, link, place, comes }: StepShown): Markup {
+  const { source, valid, mirrors } = step;
+  return html`<p class="step">${step.title}
+${formulaLines(step, place)}${leftOver(step)}${comes}${symbolList(step.symbols, link)}<p class="note">${step.kind === "formula" ? "Formula" : "Equations"}: ${sourceLink(source)}. Valid for: ${valid}.${mirrors !== undefined && html` In code: <code>${mirrors}</code>.`}
 `;
 }
 

@@ -1,24 +1,25 @@
 import { readExpression } from "../working/expression.js";
-import { heldBy, holdOf, numberInFormula } from "../working/substitution.js";
+import { heldBy, holdOf, numberInFormula, substituted } from "../working/substitution.js";
 import type { Term } from "../working/term.js";
 import type { WorkedEquation, WorkedSymbol, WorkingStep } from "../working/working.js";
 
 type Symbols = ReadonlyMap<string, WorkedSymbol>;
 type Leaf = (symbol: WorkedSymbol) => string;
 
-const raised: Readonly<Record<string, string>> = Object.fromEntries(
-  [..."⁻⁰¹²³⁴⁵⁶⁷⁸⁹"].map((sign, index) => [sign, "-0123456789"[index] ?? ""]),
-);
+const raisedSigns = [..."⁻⁰¹²³⁴⁵⁶⁷⁸⁹"];
+const plainSigns = [..."-0123456789"];
+
+/** Signs of a whole number, from one form to the other. */
+function inForm(number: string, from: readonly string[], to: readonly string[]): string {
+  return [...number].map((sign) => to[from.indexOf(sign)] ?? "").join("");
+}
 
 /** A printed number for a formula: groups, minus and powers of ten as mathematics sets them. */
 function numberTex(text: string): string {
   return text
     .replaceAll("\u202f", "\\,")
     .replaceAll("−", "-")
-    .replace(
-      / × 10([⁻⁰¹²³⁴-⁹]+)/u,
-      (_, power: string) => `\\times 10^{${[...power].map((one) => raised[one] ?? "").join("")}}`,
-    );
+    .replace(/ × 10([⁻⁰¹²³⁴-⁹]+)/u, (_, power: string) => `\\times 10^{${inForm(power, raisedSigns, plainSigns)}}`);
 }
 
 /** Only what a sign or unit may hold: nothing that TeX would read as a command. */
@@ -42,15 +43,15 @@ export function signTex(sign: string): string {
   return sign.includes("/") ? `(${whole})` : `{${whole}}`;
 }
 
-function unitTex(unit: string): string {
-  if (unit === "1") return "";
-  return `\\,\\mathrm{${harmless(unit)
-    .replaceAll(/\^(-?[\d.]+)/gu, "^{$1}")
-    .replaceAll(" ", "\\,")}}`;
-}
-
+/** A number with its unit as one upright text, its powers raised. */
 function numberWithUnit({ value, unit }: Pick<WorkedSymbol, "value" | "unit">): string {
-  return `{${numberTex(numberInFormula(value))}${unitTex(unit)}}`;
+  const number = numberInFormula(value);
+  if (unit === "1") return `{${numberTex(number)}}`;
+  const letters = harmless(unit)
+    .replaceAll(/\^(-?\d+)(?![\d.])/gu, (_, power: string) => inForm(power, plainSigns, raisedSigns))
+    .replaceAll(/\^(-?[\d.]+)/gu, "}^{$1}\\text{")
+    .replaceAll(/\^(?!\{)/gu, "");
+  return `{\\text{${number} ${letters}}}`;
 }
 
 const functionTex: Readonly<Record<string, string>> = {
@@ -66,6 +67,8 @@ const functionTex: Readonly<Record<string, string>> = {
 
 /** A term as TeX; `leaf` writes what stands for a name. */
 function termTex(term: Term, symbols: Symbols, leaf: Leaf, numbers: boolean): string {
+  const plain = numbers ? plainNumbers(term, symbols) : undefined;
+  if (plain !== undefined) return plain;
   const write = (inner: Term) => termTex(inner, symbols, leaf, numbers);
   const held = (inner: Term, least: number) =>
     holdOf(inner, numbers ? symbols : undefined) < least && !isFraction(inner)
@@ -101,6 +104,19 @@ function termTex(term: Term, symbols: Symbols, leaf: Leaf, numbers: boolean): st
       return `${functionTex[term.name] ?? ""}\\left(${term.of.map(write).join(",\\ ")}\\right)`;
     }
   }
+}
+
+/** Whether a term runs along one line: without fraction, power or root. */
+function isLinear(term: Term): boolean {
+  if (term.kind === "operation") return !"/^".includes(term.operator) && isLinear(term.left) && isLinear(term.right);
+  return term.kind === "minus" ? isLinear(term.of) : term.kind !== "call";
+}
+
+/** Numbers that run along one line, as one text; nothing where mathematics has to set them. */
+function plainNumbers(term: Term, symbols: Symbols): string | undefined {
+  if ((term.kind !== "operation" && term.kind !== "minus") || !isLinear(term)) return undefined;
+  const text = substituted({ term }, [...symbols.values()]);
+  return /[\\^{}$%&#_~]/u.test(text) ? undefined : `{\\text{${text}}}`;
 }
 
 /** A fraction needs no brackets: its bar holds it together, but for a power. */

@@ -70,6 +70,6 @@ function write(term: Term, numbers: ReadonlyMap<string, WorkedSymbol>): string {
  * @returns text such as `exp(0.15 · 1.571 rad)`
  * Example: substituted(readExpression("2 * a"), [{ name: "a", quantity: "tension", sign: "T", words: "tension", value: 3, unit: "N" }]) → "2 · 3 N"
  */
-export function substituted(expression: Expression, symbols: readonly WorkedSymbol[]): string {
+export function substituted(expression: Pick<Expression, "term">, symbols: readonly WorkedSymbol[]): string {
   return write(expression.term, new Map(symbols.map((symbol) => [symbol.name, symbol])));
 }

@@ -3,11 +3,11 @@
 import { bandsRow } from "./bands.mjs";
 import { batchRow } from "./batch.mjs";
 import { crewsRow } from "./crews.mjs";
-import { panelRow } from "./panel.mjs";
+import { panelRows } from "./panel.mjs";
 import { planRow } from "./plan.mjs";
 import { reportsRow } from "./reports.mjs";
 
-const rows = [batchRow(), bandsRow(), crewsRow(), await planRow(), await panelRow(), reportsRow()];
+const rows = [batchRow(), bandsRow(), crewsRow(), await planRow(), ...(await panelRows()), reportsRow()];
 
 if (process.argv.includes("--json")) {
   const plain = rows.map(({ name, ours, baseline, ratio, unit }) => ({ name, ours, baseline, ratio, unit }));

@@ -46,6 +46,8 @@ export interface Watched {
   readonly page: Page;
   /** Errors of scripts, messages on the console, and requests for anything but files. */
   readonly complaints: string[];
+  /** Files that the page has read, itself among them. */
+  readonly files: URL[];
   close(): Promise<void>;
 }
 
@@ -55,11 +57,13 @@ export async function open(browser: Browser, address: URL, options: BrowserConte
   const complaints: string[] = [];
   page.on("console", (message) => complaints.push(`${message.type()}: ${message.text()}`));
   page.on("pageerror", (error) => complaints.push(`error: ${error.message}`));
+  const files: URL[] = [];
   page.on("request", (request) => {
+    if (request.url().startsWith("file:")) files.push(new URL(request.url()));
     if (!/^(?:file|data|blob):/u.test(request.url())) complaints.push(`request: ${request.url()}`);
   });
   await page.goto(address.href);
-  return { page, complaints, close: () => context.close() };
+  return { page, complaints, files, close: () => context.close() };
 }
 
 /** The drawing of each chart that the page shows: one of two arrangements. */

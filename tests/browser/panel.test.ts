@@ -118,6 +118,21 @@ describe.skipIf(chromiumPath === undefined)(
       await again.close();
     });
 
+    it("reads what computes when the panel comes into view, with the controls there before", async () => {
+      const viewport = { width: 600, height: 200 };
+      const { page, files, complaints, close } = await open(browser, at("folder", "around-a-ring"), { viewport });
+      const isRead = () => files.some(({ pathname }) => pathname.endsWith("/live-around-a-ring.js"));
+      expect(await page.locator(".trial form").isVisible()).toBe(true);
+      await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+      expect(isRead()).toBe(false);
+      await page.locator(".trial").scrollIntoViewIfNeeded();
+      await expect.poll(isRead).toBe(true);
+      await page.getByLabel("Angle of contact").fill("45");
+      await expect.poll(async () => (await said(page)).sentence).toContain("45°");
+      expect(complaints).toEqual([]);
+      await close();
+    });
+
     it("works every kind of control by keyboard", async () => {
       const { page, close } = await open(browser, at("folder", "what-the-hand-feels"));
       await page.getByRole("radio", { name: "8, coarse" }).focus();

@@ -72,7 +72,7 @@ describe.skipIf(chromiumPath === undefined)(
         await page.keyboard.press("Escape");
       }
       await marks.first().click();
-      const onward = page.locator(".worked-out:popover-open .symbols .worked");
+      const onward = page.locator(".worked-out:popover-open .symbols button");
       if ((await onward.count()) > 0) {
         await onward.first().click();
         expect(await isOpen(page)).toBe(2);

@@ -270,9 +270,9 @@ describe("a drawing", () => {
 
   it("sets panels side by side where there is room", () => {
     const plots = (width: number) =>
-      [...figureSvg(demoFigure, { width, id: "a" }).matchAll(/<svg x="([\d.]+)" y="([\d.]+)"[^>]*class="plot"/gu)].map(
-        ([, x, y]) => [x, y],
-      );
+      [
+        ...figureSvg(demoFigure, { width, id: "a" }).matchAll(/<svg x="([\d.]+)" y="([\d.]+)"[^>]*class="plot[^"]*"/gu),
+      ].map(([, x, y]) => [x, y]);
     const [left, right] = plots(800);
     expect(left![1]).toBe(right![1]);
     const [upper, lower] = plots(328);

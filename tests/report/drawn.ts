@@ -73,7 +73,7 @@ export function drawnPanels(svg: string): DrawnPanel[] {
         y: ticksOf(panel, "y", "y"),
         upper: ticksOf(panel, "upper", "x"),
       };
-      const plot = /<svg[^>]*class="plot"[^>]*>/u.exec(panel)?.[0] ?? "";
+      const plot = /<svg[^>]*class="plot[^"]*"[^>]*>/u.exec(panel)?.[0] ?? "";
       const [left = 0, top = 0, width = 0, height = 0] = ["x", "y", "width", "height"].map((name) =>
         Number(attribute(plot, name)),
       );
@@ -91,12 +91,16 @@ export function drawnPanels(svg: string): DrawnPanel[] {
           .replaceAll("Z", "")
           .split("M")
           .slice(1)
-          .map((part) =>
-            part.split("L").map((pair) => {
-              const [right = Number.NaN, down = Number.NaN] = pair.split(",").map(Number);
+          .map((part) => {
+            let [right, down] = [0, 0];
+            // The first pair is a place, the others are steps from one place to the next.
+            const numbers = [...part.matchAll(/-?(?:\d+\.?\d*|\.\d+)/gu)].map(([text]) => Number(text));
+            return Array.from({ length: numbers.length / 2 }, (_, index) => {
+              right += numbers[2 * index] ?? Number.NaN;
+              down += numbers[2 * index + 1] ?? Number.NaN;
               return place(right, down);
-            }),
-          ),
+            });
+          }),
       }));
       const limits = [...panel.matchAll(/data-limit="([^"]*)" d="M0 ([\d.-]+)h/gu)].map(([, name = "", down]) => ({
         name: plain(name),

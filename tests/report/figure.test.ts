@@ -30,9 +30,9 @@ describe("numbers of a figure", () => {
   it("samples long series evenly, from the first to the last, and says so", () => {
     const { text } = dataTables(figure([{ title: "p", series: [{ name: "s", x: long, line: long }] }]));
     const shown = rows(text);
-    expect(shown).toHaveLength(25);
-    expect([shown[0], shown[1], shown[24]]).toEqual(["0", "13", "300"]);
-    expect(text).toContain("25 of 301 rows");
+    expect(shown).toHaveLength(13);
+    expect([shown[0], shown[1], shown[12]]).toEqual(["0", "25", "300"]);
+    expect(text).toContain("13 of 301 rows");
   });
 
   it("shows short series whole, gaps as dashes, limits with their range", () => {
@@ -41,7 +41,7 @@ describe("numbers of a figure", () => {
       figure([{ title: "", series, limits: [{ name: "a hand", value: 180, low: 140, high: 220 }] }]),
     );
     expect(rows(text)).toEqual(["1", "2", "3"]);
-    expect(text).toContain("<td>–</td>");
+    expect(text).toMatch(/<td>–(?:<|\n)/u);
     expect(text).toContain("1.23");
     expect(text).toContain("a hand: 180 (140 to 220)");
     expect(text).toContain("s, hauling");

@@ -59,7 +59,7 @@ describe("markdown", () => {
   });
 
   it("sets formulas as MathML, in a line and as a block", () => {
-    expect(blocks("with $\\mu$ small")).toMatch(/with <span class="katex"><math>.*<mi>μ<\/mi>/u);
+    expect(blocks("with $\\mu$ small")).toMatch(/with <math><mi>μ<\/mi>/u);
     const block = blocks("so\n$$\na^2\n+ b\n$$\nand");
     expect(block).toContain('<div class="formula"');
     expect(block).toContain('display="block"');

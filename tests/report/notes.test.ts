@@ -4,8 +4,9 @@ import { surfaces } from "../../src/materials/surfaces.js";
 import { coefficients, verdicts } from "../../src/notebook/display.js";
 import { compare } from "../../src/published/compare.js";
 import { practiceRow } from "../../src/published/published-row.js";
-import { checkTables, sourceList } from "../../src/report/checktable.js";
+import { checkTables } from "../../src/report/checktable.js";
 import { coefficientFold, coefficientSources, verdictList } from "../../src/report/notes.js";
+import { sourceList } from "../../src/report/sourcelist.js";
 
 describe("verdicts on a page", () => {
   const page = verdictList(
@@ -52,7 +53,7 @@ describe("a rule of the trade", () => {
   const check = compare(practiceRow("groove", "groove ratio", "1.10", "1", "the rope touches below it", () => 1.1));
 
   it("stands apart, names no source, and counts as no evidence", () => {
-    const page = checkTables([check], false).text;
+    const page = checkTables([check]).text;
     expect(page).toContain("Apart: common practice");
     expect(page).not.toContain("href=");
     expect(check).toMatchObject({ evidence: "none", status: "common practice", holds: true });

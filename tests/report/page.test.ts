@@ -69,22 +69,30 @@ describe("report page", () => {
   });
 
   it("keeps what was not looked up apart and counts the evidence", () => {
-    const [first = "", second = ""] = [...page.matchAll(/<table class="checks">.*?<\/table>/gsu)].map(
+    const [first = "", second = ""] = [...page.matchAll(/<table class="checks [^"]*">.*?<\/table>/gsu)].map(
       ([table]) => table,
     );
     expect(first).toContain("Ratio at one whole turn");
     expect(first).not.toContain("common practice");
-    expect(second).toContain("common practice</span>");
-    expect(second).toContain("from memory</span>");
+    expect(second).toContain("(common practice)");
+    expect(second).toContain("(from memory)");
     expect(second).not.toContain("Ratio at");
     expect(page).toContain("3 comparisons (2 published, 1 exact), all within the allowed deviation");
     expect(page).toContain("2 more values");
   });
 
   it("prints a comparison with the digits that matter", () => {
-    const row = /<tr><th scope="row">Ratio at one whole turn<.*?<\/tr>/su.exec(page)?.[0] ?? "";
-    const cells = [...row.matchAll(/<span>(.*?)<\/span>/gsu)].map(([, cell]) => cell);
-    expect(cells.slice(0, 6)).toEqual(["1.87", "1.9", "0.05", "−0.026", "–", "published"]);
+    const [, row = ""] = /<th scope="row">Ratio at one whole turn<td>(.*)/u.exec(page) ?? [];
+    expect(row.split("<td>")).toEqual(["1.87", "1.9", "0.05", "−0.026", "–"]);
+  });
+
+  it("puts comparisons below what they are compared with, and what that is worth, said once", () => {
+    const groups = page.split('scope="rowgroup">').slice(1);
+    const [first = "", second = ""] = groups;
+    expect(first).toMatch(/^<a href="#source-[^"]+">[^<]+<\/a>, [^(]+ \(published\)/u);
+    expect(first.match(/<th scope="row">/gu)).toHaveLength(2);
+    expect(second).toMatch(/^<a href="#source-statics">[^<]+<\/a>, limit \(exact\)/u);
+    expect(second.match(/<th scope="row">/gu)).toHaveLength(1);
   });
 
   it("lists the sources that the checks name", () => {
@@ -95,7 +103,7 @@ describe("report page", () => {
   it("folds code and printed text, labelled with its section", () => {
     expect(page).toContain("<summary>Why a turn helps: cell 5</summary>");
     expect(page).toContain("load at the clew 860 N");
-    expect(page).toContain("import { answer, figure } from &quot;haulbook&quot;;");
+    expect(page).toContain('import { answer, figure } from "haulbook";');
   });
 
   it("carries the cautions and gives way to those who decide", () => {

@@ -70,7 +70,7 @@ describe("a drawn line on a page", () => {
     );
     expect(block.match(/<svg /gu)).toHaveLength(2);
     expect(block).toMatch(/<desc>The hand holds a third\. A line from the load of 490 N/u);
-    expect(block).toMatch(/<details class="numbers">[\s\S]*<th scope="row">ring &amp; rail<\/th>/u);
+    expect(block).toMatch(/<details class="numbers">[\s\S]*<th scope="row">ring &amp; rail<td>/u);
   });
 
   it("stands where its cell showed it", () => {

@@ -98,6 +98,13 @@ describe("words of a page", () => {
     expect(linked("<p>Bends and knots, N of them.</p>").terms).toEqual([]);
   });
 
+  it("tell a word with several meanings by what stands beside it in its sentence", () => {
+    expect(linked("<p>A <b>ring</b> still at the mark.</p><p>A line slides.</p>")).toMatchObject({ terms: [] });
+    expect(links(linked("<p>The mark is a ring. Here a line <i>slides</i> in a ring.</p>").text)).toEqual(["ring"]);
+    expect(linked("<p>The longest stretch without an open hand.</p>").terms).toEqual([]);
+    expect(linked("<p>A rope has its stretch.</p>").terms).toEqual(["stretch"]);
+  });
+
   it("lead to entries that the page has, each once; every entry of the list is used", () => {
     const page = reportPage(sample, {});
     const targets = [...page.matchAll(/<a class="word" href="#([^"]*)">/gu)].map(([, id]) => id);

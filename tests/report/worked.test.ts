@@ -25,9 +25,7 @@ const known: CellOutput = { kind: "workings", entries: [{ name: "hold", working:
 const number = `${Math.round(hold.value)} N`;
 
 describe("a page with numbers that unfold", () => {
-  const buttons = [
-    ...page.matchAll(/<button type="button" class="worked" popovertarget="([^"]+)">([^<]*)<\/button>/gu),
-  ];
+  const buttons = [...page.matchAll(/<button(?: class="worked")? popovertarget="([^"]+)">([^<]*)<\/button>/gu)];
 
   it("marks them in answer, prose, tables, results and answers to questions", () => {
     // Six numbers of the page, and five in panels that lead to earlier steps.
@@ -35,7 +33,7 @@ describe("a page with numbers that unfold", () => {
     expect(buttons).toHaveLength(11);
     expect(buttons.map(([, id]) => id)).toEqual(expect.arrayContaining(["working-hold", "working-purchase"]));
     expect(page).toMatch(/<div class="answer">\s*<p>You hold <button/u);
-    expect(page).toMatch(/<td class="number"><button [^>]*>\d+<\/button><\/td>/u);
+    expect(page).toMatch(/<td><button [^>]*>\d+<\/button>/u);
     expect(page).toMatch(/<dd><b><button /u);
   });
 
@@ -43,7 +41,7 @@ describe("a page with numbers that unfold", () => {
     for (const id of new Set(buttons.map(([, target]) => target))) {
       const panel = `<div class="worked-out" id="${id}" popover role="group" aria-label="Working of `;
       expect(page.split(panel)).toHaveLength(2);
-      expect(page).toContain(`popovertarget="${id}" popovertargetaction="hide">Close</button>`);
+      expect(page).toContain(`<button class="shut" popovertarget="${id}">Close</button>`);
     }
     const ids = [...page.matchAll(/ id="([^"]+)"/gu)].map(([, id]) => id);
     expect(new Set(ids).size).toBe(ids.length);
@@ -93,9 +91,7 @@ describe("a page with numbers that unfold", () => {
 
   it("prints no panel, and marks no number on paper", () => {
     const single = reportPage(workedSample, { inlinePlotly: "" });
-    expect(single).toMatch(
-      /@media print \{\s*\.worked \{ text-decoration: none;[^}]*\}\s*\.worked-out \{ display: none; \}/u,
-    );
+    expect(single).toMatch(/@media print\{\s*\.worked\{text-decoration: none;[^}]*\}\s*\.worked-out\{display: none\}/u);
   });
 
   it("is the same for the same notebook", () => {

@@ -1,6 +1,7 @@
+import { escapeHtml } from "../../notebook/escape.js";
 import type { TopScale } from "../../notebook/output.js";
 import type { Tick } from "../../notebook/ticks.js";
-import { element, tenths, textBlock } from "./element.js";
+import { baseline, element, tenths } from "./element.js";
 import { type Plot, within } from "./plot.js";
 import { textWidth } from "./textwidth.js";
 
@@ -22,24 +23,33 @@ export function axes({ plot, ticks, top, size, lineHeight }: AxesLook): string {
   const bottom = plot.top + height;
   const grid = ticks.y.map(({ at }) => `M${tenths(left)} ${tenths(plot.top + plot.y(at))}h${tenths(width)}`).join("");
   const side = ticks.y.map(({ at, label }) =>
-    textBlock({ lines: [label], x: left - tickGap, middle: plot.top + plot.y(at), lineHeight }),
+    element("text", { y: plot.top + plot.y(at) + baseline * lineHeight }, escapeHtml(label)),
   );
   const marks = ticks.x.map(({ at }) => `M${tenths(left + plot.x(at))} ${tenths(bottom)}v${tickLength}`).join("");
-  const lower = ticks.x.map(({ at, label }) =>
-    textBlock({
-      lines: [label],
-      x: left + plot.x(at),
-      middle: bottom + tickLength + lineHeight / 2,
-      lineHeight,
-    }),
+  const lower = alongLine(
+    ticks.x.map(({ at, label }) => ({ label, x: left + plot.x(at) })),
+    bottom + tickLength + lineHeight / 2,
+    lineHeight,
   );
   return [
     element("path", { class: "grid", d: grid }),
     element("path", { class: "axis", d: `M${tenths(left)} ${tenths(bottom)}h${tenths(width)}${marks}` }),
-    element("g", { class: "ticks y", "text-anchor": "end" }, side.join("")),
-    element("g", { class: "ticks x", "text-anchor": "middle" }, lower.join("")),
+    element("g", { class: "ticks y", transform: `translate(${tenths(left - tickGap)})` }, side.join("")),
+    element("g", { class: "ticks x", ...lower.place }, lower.texts),
     top === undefined ? "" : topAxis({ plot, top, size, lineHeight }),
   ].join("\n");
+}
+
+/** Numbers side by side: their baseline stands once, at their group. */
+function alongLine(
+  numbers: readonly { readonly label: string; readonly x: number }[],
+  middle: number,
+  lineHeight: number,
+) {
+  return {
+    place: { transform: `translate(0 ${tenths(middle + baseline * lineHeight)})` },
+    texts: numbers.map(({ label, x }) => element("text", { x }, escapeHtml(label))).join(""),
+  };
 }
 
 /** A mark of a scale above a plot; one that has no room for its label keeps its tick. */
@@ -64,16 +74,17 @@ export function placedMarks(top: TopScale, { x, ranges }: Pick<Plot, "x" | "rang
 
 function topAxis({ plot, top, size, lineHeight }: Pick<AxesLook, "plot" | "size" | "lineHeight"> & { top: TopScale }) {
   const marks = placedMarks(top, plot, size);
-  const middle = plot.top - tickLength - lineHeight / 2;
-  const labels = marks
-    .filter(({ hasRoom }) => hasRoom)
-    .map(({ label, x }) => textBlock({ lines: [label], x: plot.left + x, middle, lineHeight }));
+  const labels = alongLine(
+    marks.filter(({ hasRoom }) => hasRoom).map(({ label, x }) => ({ label, x: plot.left + x })),
+    plot.top - tickLength - lineHeight / 2,
+    lineHeight,
+  );
   const ticks = marks.map(({ x }) => `M${tenths(plot.left + x)} ${tenths(plot.top)}v${-tickLength}`);
   return [
     element("path", {
       class: "axis upper",
       d: `M${tenths(plot.left)} ${tenths(plot.top)}h${tenths(plot.width)}${ticks.join("")}`,
     }),
-    element("g", { class: "ticks upper", "text-anchor": "middle" }, labels.join("")),
+    element("g", { class: "ticks upper", ...labels.place }, labels.texts),
   ].join("\n");
 }

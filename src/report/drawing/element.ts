@@ -35,7 +35,7 @@ export interface Words {
 }
 
 /** Baseline below the middle of a line, as a share of the height of the line. */
-const baseline = 0.28;
+export const baseline = 0.28;
 
 /** Lines of text, one under the other. */
 export function textBlock({ lines, x, middle, lineHeight, attributes = {} }: Words): string {

@@ -31,25 +31,22 @@ export function panelGroup({ figure, panel, cell, arrangement, styles }: PanelLo
     limitBands(plot, panel),
     ...ordered.map(({ series, style }) => tints(plot, series, style)),
     limitRules(plot, panel),
-    element(
-      "g",
-      { fill: "none", "stroke-linejoin": "round" },
-      ordered.map(({ series, style }) => curves(plot, series, style)).join(""),
-    ),
-  ];
+    element("g", {}, ordered.map(({ series, style }) => curves(plot, series, style)).join("")),
+  ].join("");
   const marksHere = ordered.map(({ series, style }) => marks(plot, series, style)).join("");
   const taken = takenRoom(plot, panel);
   const named = { plot, panel, taken, size, lineHeight };
   const ends = labels === undefined ? "" : endLabels({ ...named, styles, most: labels });
+  const over = marksHere + ends + limitNames(named);
   const place = { x: plot.left, y: plot.top, width: plot.width, height: plot.height };
+  const inPlot = (content: string, kind?: string) => element("svg", { ...place, class: kind }, content);
   return element(
     "g",
     { class: "panel" },
     [
       words(cell, lineHeight),
       axes({ plot, ticks, top: figure.top, size, lineHeight }),
-      element("svg", { ...place, class: "plot", overflow: clip ? "hidden" : "visible" }, curvesHere.join("\n")),
-      element("svg", { ...place, overflow: "visible" }, marksHere + ends + limitNames(named)),
+      ...(clip ? [inPlot(curvesHere, "plot clipped"), inPlot(over)] : [inPlot(curvesHere + over, "plot")]),
     ].join("\n"),
   );
 }

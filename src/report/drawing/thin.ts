@@ -2,7 +2,7 @@
 export type Place = readonly [number, number];
 
 /** A place that lies so near to the straight line between its neighbours is left out [px]. */
-const unseen = 0.08;
+const unseen = 0.12;
 
 /**
  * The fewest places of a curve that a reader can tell from all of them.

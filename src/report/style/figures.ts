@@ -20,22 +20,6 @@ figcaption { font: 600 1rem/1.4 var(--sans); max-width: 44rem; margin-bottom: 0.
 .numbers .scroll { margin-top: 0.8rem; }
 
 ${drawingStyle}
-.scroll { overflow-x: auto; max-width: 100%; margin: 0 0 1.4rem; }
-table { border-collapse: collapse; font: 0.875rem/1.45 var(--sans); font-variant-numeric: lining-nums tabular-nums; }
-caption { text-align: left; font-weight: 600; padding: 0 0 0.5rem; max-width: min(44rem, 100vw - 2.5rem); position: sticky; left: 0; }
-th, td { text-align: left; vertical-align: top; padding: 0.38rem 1.2rem 0.38rem 0; font-weight: 400; overflow-wrap: normal; }
-th:last-child, td:last-child { padding-right: 0; }
-thead th { min-width: 4rem; color: var(--quiet1); vertical-align: bottom; border-bottom: 1.5px solid var(--ink); line-height: 1.3; }
-tbody tr { border-bottom: 1px solid var(--grid); }
-tbody th { min-width: 7rem; }
-.number, .all-numbers td { text-align: right; white-space: nowrap; }
-.all-numbers th { text-align: right; }
-.all-numbers th { text-align: right; }
-thead th.number { white-space: normal; }
-.checks { width: 100%; }
-.checks th, .checks td { padding-right: 0.8rem; }
-.checks tbody th, .checks .where { min-width: 10rem; }
-.totals td:not(.number) { min-width: 11rem; }
 .rows > summary { font: 0.9375rem/1.5 var(--sans); margin-bottom: 1rem; }
 .summary { max-width: 44rem; }
 
@@ -85,12 +69,5 @@ thead th.number { white-space: normal; }
 }
 @media (max-width: 44.99rem) {
   .verdicts li { grid-template-columns: minmax(0, 1fr); gap: 0.25rem; }
-  .checks thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  .checks, .checks tbody, .checks tr, .checks th, .checks td, .checks caption { display: block; }
-  .checks tr { padding: 0.7rem 0; }
-  .checks tbody th { padding: 0 0 0.3rem; font-weight: 600; }
-  .checks td { display: inline-flex; gap: 0.4rem; padding: 0.08rem 1rem 0.08rem 0; text-align: left; white-space: normal; }
-  .checks .where { display: flex; padding-right: 0; }
-  .checks td::before { content: attr(data-label); color: var(--quiet1); flex: none; }
 }
 `;

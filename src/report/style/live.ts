@@ -29,6 +29,7 @@ fieldset.choice > legend { float: left; width: 100%; }
 .controls .told { padding: 0; color: var(--rope); max-width: none; }
 .sentence { font-size: 1.1875rem; line-height: 1.4; font-weight: 600; margin: 0; }
 .numbers-now .results { margin: 0; }
+.trial .broad { max-width: 40rem; }
 .trial .slim { display: none; }
 .trial figure, .numbers-now { contain: layout style; }
 .trial figure { margin: 0; max-width: none; min-width: 0; }

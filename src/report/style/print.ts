@@ -4,15 +4,16 @@ export const printStyle = `
 @page { size: A4; margin: 16mm 15mm 18mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10.5pt; line-height: 1.45; }
-  .top a, .skip, .contents, .numbers, .explore, .trace, .part.working, .trial .controls { display: none; }
+  .top a, .skip, .contents, .numbers, .explore, .trace, .part.working, .part.glossary, .trial .controls { display: none; }
   .top { padding: 0; }
   .opening { padding: 0.6rem 0 0; }
   h1 { font-size: 22pt; }
   .answer { font-size: 12.5pt; }
-  .part:not(.working) { display: block; margin-top: 1.4rem; padding-top: 0.8rem; }
+  .part:not(.working, .glossary) { display: block; margin-top: 1.4rem; padding-top: 0.8rem; }
   .part > h2 { font-size: 13pt; }
   h1, h2, h3, figcaption, caption { break-after: avoid; }
-  figure, .wide > .scroll, tr, .results > div, .question { break-inside: avoid; }
+  thead, .sentence, .checks tr:has(th[colspan]) { break-after: avoid; }
+  figure, .wide > .scroll, tr, li, .results, .question { break-inside: avoid; }
   figure, figure.picture { max-width: none; margin: 1rem 0; }
   .chart .wide { max-width: none; }
   .chart .wide .drawing { max-height: 215mm; }
@@ -27,7 +28,11 @@ export const printStyle = `
   thead th { min-width: 0; }
   th, td { padding-right: 0.6rem; }
   .checks th, .checks td { padding-right: 0.5rem; }
-  .checks tbody th, .checks .where { min-width: 0; }
+  .checks tbody th { min-width: 0; }
+  .checks th, .checks td { padding-block: 0.2rem; }
+  .checks th[colspan] { padding-top: 0.6rem; }
+  .checks thead th { white-space: nowrap; }
+  .sources { max-width: none; padding-left: 2rem; font-size: 8.5pt; }
   .rows > :not(summary) { display: none; }
   .rows > summary { list-style: none; margin: 0; color: inherit; }
   .rows > summary::after { content: ": on the page this was printed from."; }

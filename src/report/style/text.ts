@@ -66,7 +66,7 @@ p.cautions { padding-left: 1.1rem; border-left: 3px solid var(--brick); }
 .cell { margin: 0 0 0.7rem; font: 0.875rem/1.5 var(--sans); }
 .cell .printed { border-left-color: var(--rope); }
 .cell p { font: inherit; margin: 0; color: var(--quiet1); }
-.sources { padding-left: 1.4rem; font-size: 0.9375rem; }
+.sources { padding-left: 2rem; font-size: 0.9375rem; }
 .seen { color: var(--quiet1); }
 .sheet { border-collapse: collapse; width: 100%; font: 0.875rem/1.4 var(--sans); }
 .sheet th, .sheet td { border: 1px solid var(--rope); padding: 0.2rem 0.5rem; text-align: left; height: 2.3rem; min-width: 4.2rem; overflow-wrap: anywhere; }

@@ -13,6 +13,5 @@ export const wordStyle = `
 }
 @media print {
   .word { text-decoration: none; }
-  .part.glossary { display: none; }
 }
 `;

@@ -1,0 +1,26 @@
+/** Most columns of a table whose numbers are lined up. */
+const mostColumns = 16;
+
+/** Class of a table whose column of that number, from 0, holds numbers. */
+export function numberColumn(column: number): string {
+  return `n${column + 1}`;
+}
+
+const numberCells = Array.from(
+  { length: mostColumns },
+  (_, column) => `.${numberColumn(column)} > * > tr > :nth-child(${column + 1})`,
+);
+
+/** Tables: their boxes, rows, and columns of numbers. */
+export const tableStyle = `
+.scroll { overflow-x: auto; max-width: 100%; margin: 0 0 1.4rem; }
+table { border-collapse: collapse; font: 0.875rem/1.45 var(--sans); font-variant-numeric: lining-nums tabular-nums; }
+caption { text-align: left; font-weight: 600; padding: 0 0 0.5rem; max-width: min(44rem, 100vw - 2.5rem); position: sticky; left: 0; }
+th, td { text-align: left; vertical-align: top; padding: 0.38rem 1.2rem 0.38rem 0; font-weight: 400; overflow-wrap: normal; }
+th:last-child, td:last-child { padding-right: 0; }
+thead th { min-width: 4rem; color: var(--quiet1); vertical-align: bottom; border-bottom: 1.5px solid var(--ink); line-height: 1.3; }
+tbody tr { border-bottom: 1px solid var(--grid); }
+tbody th { min-width: 7rem; }
+:is(${numberCells.join(", ")}), .all-numbers :is(th, td) { text-align: right; }
+:is(${numberCells.join(", ")}, .all-numbers td):not(th) { white-space: nowrap; }
+`;
