@@ -513,6 +513,9 @@ export type { CheckResult, CheckRow, Topic } from "./published/row.js";
 
 // How is it shown in a notebook?
 
+export type { VersionFacts } from "./live/before-and-after.js";
+export { type LineFacts, lineFacts } from "./live/line-facts.js";
+export type { ReadingFacts } from "./live/measure-your-own-boat.js";
 export { livePanel, type PanelOptions } from "./live/panel.js";
 export {
   answer,
@@ -537,6 +540,7 @@ export type {
   Limit,
   LivePanel,
   Panel,
+  PanelFacts,
   Series,
   Shown,
   Table,
