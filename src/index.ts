@@ -395,6 +395,7 @@ export {
   type SensitivityInput,
   sensitivityOf,
 } from "./uncertainty/sensitivity.js";
+export { sheetHold } from "./uncertainty/sheet-hold.js";
 
 // What does my own boat say?
 
@@ -513,9 +514,9 @@ export type { CheckResult, CheckRow, Topic } from "./published/row.js";
 
 // How is it shown in a notebook?
 
-export type { VersionFacts } from "./live/before-and-after.js";
+export { type VersionFacts, versionFacts } from "./live/before-and-after.js";
 export { type LineFacts, lineFacts } from "./live/line-facts.js";
-export type { ReadingFacts } from "./live/measure-your-own-boat.js";
+export { type ReadingFacts, readingFacts } from "./live/measure-your-own-boat.js";
 export { livePanel, type PanelOptions } from "./live/panel.js";
 export {
   answer,

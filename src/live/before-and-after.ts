@@ -16,6 +16,16 @@ export interface VersionFacts extends PanelFacts {
   readonly words: { readonly before: string; readonly after: string };
 }
 
+/**
+ * A line in two versions, as a panel takes it.
+ *
+ * @param versions  the line before and after, and the page's words for the two
+ * @returns facts for the panel
+ */
+export function versionFacts(versions: Omit<VersionFacts, "about">): VersionFacts {
+  return { about: "two versions of a line", ...versions };
+}
+
 const kept = "own";
 const covers: Readonly<Record<"8" | "16" | "24", StrandCount>> = { 8: 8, 16: 16, 24: 24 };
 

@@ -4,12 +4,13 @@ import type { Reading, Way } from "../calibration/reading.js";
 import { unknownLine } from "../calibration/unknown-line.js";
 import type { RangeControl } from "../notebook/control.js";
 import type { PanelFacts, Series } from "../notebook/output.js";
+import { ValueError } from "../quantity/errors.js";
 import { choice, slideFrom } from "./control.js";
 import { evenly } from "./demo-skiff.js";
 import { liveModel, modelOfFacts } from "./model.js";
 
-/** What a scale showed under one load [N]. */
-interface ReadLoad {
+/** What a scale showed under one load, up and down [N]. */
+interface WholeReading {
   readonly load: number;
   readonly haul: number;
   readonly ease: number;
@@ -19,12 +20,54 @@ interface ReadLoad {
 export interface ReadingFacts extends PanelFacts {
   readonly about: "readings of a line";
   readonly line: string;
-  readonly readings: readonly [ReadLoad, ReadLoad, ReadLoad];
+  readonly readings: readonly WholeReading[];
   /** Step of the scale [N]. */
   readonly resolution: number;
   readonly prior: LawBands;
-  /** Load for which the hand forces are told [N]. */
+  /** Load that is asked about [N]. */
   readonly load: number;
+}
+
+/** As many readings as the panel has sliders for. */
+const asMany = 3;
+
+/**
+ * Readings of a line as a panel takes them: the first three that were read both ways.
+ *
+ * @param readings  of one line [N]
+ * @param prior  what was known of its ratio [-] and drag [N]
+ * @param load  that is asked about [N]
+ * @returns facts for the panel
+ * @throws ValueError for fewer than three readings up and down
+ */
+export function readingFacts({
+  readings,
+  prior,
+  load,
+}: {
+  readonly readings: readonly Reading[];
+  readonly prior: LawBands;
+  readonly load: number;
+}): ReadingFacts {
+  const whole = readings.flatMap(({ load: hung, haul, ease }) =>
+    haul === undefined || ease === undefined ? [] : [{ load: hung, haul, ease }],
+  );
+  const [first] = readings;
+  if (first === undefined || whole.length < asMany)
+    throw new ValueError({
+      quantity: "readings up and down, for the panel",
+      value: String(whole.length),
+      allowed: `${asMany} or more`,
+      advice: "Read further loads both ways.",
+    });
+  return {
+    about: "readings of a line",
+    line: first.line,
+    readings: whole.slice(0, asMany),
+    resolution: first.resolution,
+    prior,
+    load,
+  };
 }
 
 const places = ["First", "Second", "Third"] as const;
@@ -35,7 +78,7 @@ const mostSteps = 400;
 function readingControls({ readings, resolution: step }: ReadingFacts) {
   const read = (initial: number, label: string): RangeControl =>
     slideFrom({ label, measure: "force", minimum: 0, maximum: mostSteps * step, step, initial });
-  const [one, two, three] = readings;
+  const [one, two, three] = readings as readonly [WholeReading, WholeReading, WholeReading];
   return {
     load1: read(one.load, `${places[0]} load`),
     haul1: read(one.haul, "up"),
@@ -98,7 +141,7 @@ function curvesOf(
 
 /** Friction and drag of a line from three readings with a hand scale. */
 export const measureYourOwnBoat = modelOfFacts(demo, (facts) => {
-  const { line, prior, load } = facts;
+  const { line, prior } = facts;
   const step = facts.resolution;
   return liveModel({
     name: "measure-your-own-boat",
@@ -112,9 +155,17 @@ export const measureYourOwnBoat = modelOfFacts(demo, (facts) => {
         step: step / 2,
         initial: step,
       }),
+      load: slideFrom({
+        label: "Load that you ask about",
+        measure: "force",
+        minimum: 5,
+        maximum: 4 * facts.load,
+        step: 5,
+        initial: facts.load,
+      }),
       known: choice("Known before", { catalogue: "this line's blocks and rope", nothing: "nothing" }, "catalogue"),
     },
-    compute: ({ resolution, known, ...read }, { say, sayFound }) => {
+    compute: ({ resolution, known, load, ...read }, { say, sayFound }) => {
       const { load1, haul1, ease1, load2, haul2, ease2, load3, haul3, ease3 } = read;
       const numbers = [
         [load1, haul1, ease1],
@@ -143,8 +194,8 @@ export const measureYourOwnBoat = modelOfFacts(demo, (facts) => {
         low: Math.max(0, drag.low),
         high: Math.max(0, drag.high),
       };
-      const haul = { label: `Haul at ${say("force", load)}`, measure: "force", ...at(after, "hauling") } as const;
-      const unread = { label: "The same before reading", measure: "force", ...at(before, "hauling") } as const;
+      const haul = { label: "Haul at that load", measure: "force", ...at(after, "hauling") } as const;
+      const unread = { label: "The same haul before reading", measure: "force", ...at(before, "hauling") } as const;
       const most = 1.2 * Math.max(load, ...numbers.map(([hung]) => hung));
       const outside = after.leftOut.map(({ row }) => `${places[row - 1]!.toLowerCase()} reading`);
       return {
@@ -152,7 +203,7 @@ export const measureYourOwnBoat = modelOfFacts(demo, (facts) => {
           { label: "Friction, as a ratio", measure: "plain", value: ratio.value, low: ratio.low, high: ratio.high },
           { label: "Drag", measure: "force", ...notBelowNothing },
           haul,
-          { label: `Hold at ${say("force", load)}`, measure: "force", ...at(after, "easing") },
+          { label: "Hold at that load", measure: "force", ...at(after, "easing") },
           unread,
         ],
         figure: {

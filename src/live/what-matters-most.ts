@@ -81,6 +81,9 @@ const names = Object.keys(labels) as Named[];
 const draws = 2048;
 const points = { samples: 512, repeats: 4 };
 
+/** Shares below this are not told [%]. */
+const leastShown = 0.5;
+
 const share = bandOf(
   { friction: ball.friction, radius: ball.radiusShare },
   ({ friction, radius }) => friction * radius,
@@ -145,7 +148,7 @@ export const whatMattersMost = liveModel({
     });
     const [first] = shares;
     return {
-      results: [found, ...shares.map(({ name: _name, ...one }) => one)],
+      results: [found, ...shares.filter(({ value }) => value >= leastShown).map(({ name: _name, ...one }) => one)],
       figure: {
         name: "your-doubt",
         title: `${first!.label}: ${say("share", first!.value, 2)} of the doubt about the ${quantities[asked]}`,
