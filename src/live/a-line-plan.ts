@@ -34,7 +34,7 @@ function controlsOf({ wind, line }: LineFacts, { rope, sheave, parts }: ReturnTy
   };
 }
 
-const [calmest, strongest] = [0.3, 1.5];
+const [calmest, strongest] = [0.2, 1.5];
 
 /** A line of a plan in other sizes and another wind. */
 export const aLinePlan = modelOfFacts(demoLine, (facts) => {
@@ -57,7 +57,7 @@ export const aLinePlan = modelOfFacts(demoLine, (facts) => {
       const free: Band = { value: windFor(value), low: windFor(low), high: windFor(high) };
       const haul: Found = { label: "Haul", measure: "force", ...hauling };
       const hold: Found = { label: "Hold", measure: "force", ...easing };
-      const winds = evenly(calmest * Math.max(wind, designWind), strongest * Math.max(wind, designWind), 6);
+      const winds = evenly(calmest * Math.max(wind, designWind), strongest * Math.max(wind, designWind), 7);
       const curve = winds.map((one) => feel(loadIn(one)));
       const ends = (way: "hauling" | "easing") => ({
         low: curve.map((one) => one[way].low),

@@ -103,7 +103,7 @@ export const beforeAndAfter = modelOfFacts<VersionFacts>(
         const scale = load / before.load.value;
         const at = (factor: number) => [was(times(before.load, factor)), is(times(after.load, factor))] as const;
         const [old, now] = at(scale);
-        const factors = evenly(0.2 * scale, 1.4 * scale, 5);
+        const factors = evenly(0.1 * scale, 1.4 * scale, 6);
         const curves = factors.map(at);
         const loads = factors.map((factor) => factor * before.load.value);
         const seriesOf = (name: string, feels: readonly Feel[]): Series => ({

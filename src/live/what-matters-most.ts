@@ -74,8 +74,6 @@ const labels = {
   surface: "Cover on the tread",
   grit: "Grit and seals",
 } as const;
-type Named = keyof typeof labels;
-const names = Object.keys(labels) as Named[];
 
 /** Draws of a band, and points and repeats of the shares: few enough for a slider, and the errors are shown. */
 const draws = 2048;
@@ -138,31 +136,30 @@ export const whatMattersMost = liveModel({
     const shares = ranked.map(({ name, total }) => {
       const [value, error] = [100 * total.value, 200 * total.error];
       return {
-        label: labels[name as Named],
-        name: name as Named,
+        label: labels[name as keyof typeof labels],
         measure: "share",
         value,
         low: Math.max(0, value - error),
         high: value + error,
       } as const;
     });
-    const [first] = shares;
+    const told = shares.filter(({ value }) => value >= leastShown);
+    const [first] = told;
     return {
-      results: [found, ...shares.filter(({ value }) => value >= leastShown).map(({ name: _name, ...one }) => one)],
+      results: [found, ...told],
       figure: {
         name: "your-doubt",
         title: `${first!.label}: ${say("share", first!.value, 2)} of the doubt about the ${quantities[asked]}`,
-        caption:
-          "Share of the doubt (the variance) that each number makes, with all that it does together with others. The ranges beside the shares are twice their sampling error.",
-        altText: `${shares.map(({ label, value }) => `${label} ${say("share", value, 2)}`).join(", ")}.`,
-        x: { title: "Number of the knob", measure: "plain", minimum: 0.5, maximum: names.length + 1.5 },
+        caption: `Share of the doubt (the variance) that each number makes, with all that it does together with others. The ranges beside the shares are twice their sampling error. Numbers that make less than ${say("share", leastShown)} are left out.`,
+        altText: `${told.map(({ label, value }) => `${label} ${say("share", value, 2)}`).join(", ")}.`,
+        x: { title: "Place", measure: "plain", minimum: 0.5, maximum: told.length + 0.9 },
         y: { title: "Share of the doubt", measure: "share", minimum: 0, maximum: 105 },
         panels: [
           {
             title: "",
-            series: shares.map(({ label, name, value }, index) => ({
+            series: told.map(({ label, value }, index) => ({
               name: label,
-              x: [names.indexOf(name) + 1, names.indexOf(name) + 1],
+              x: [index + 1, index + 1],
               line: [0, value],
               points: [null, value],
               ...(index === 0 && { highlight: true }),
