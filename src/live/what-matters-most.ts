@@ -152,7 +152,7 @@ export const whatMattersMost = liveModel({
         title: `${first!.label}: ${say("share", first!.value, 2)} of the doubt about the ${quantities[asked]}`,
         caption: `Share of the doubt (the variance) that each number makes, with all that it does together with others. The ranges beside the shares are twice their sampling error. Numbers that make less than ${say("share", leastShown)} are left out.`,
         altText: `${told.map(({ label, value }) => `${label} ${say("share", value, 2)}`).join(", ")}.`,
-        x: { title: "Place", measure: "plain", minimum: 0.5, maximum: told.length + 0.9 },
+        x: { title: "Place", measure: "plain", minimum: 0, maximum: Object.keys(labels).length + 0.9 },
         y: { title: "Share of the doubt", measure: "share", minimum: 0, maximum: 105 },
         panels: [
           {
