@@ -17,12 +17,12 @@ export function slide(fields: Omit<RangeControl, "kind">): RangeControl {
   return { kind: "range", ...fields };
 }
 
-/** A number of the page that the reader may slide: its steps are counted from there, so that the slider stands just on it. */
+/** A number of the page that the reader may slide: steps are counted from there and digits cut alike, so that the slider stands just on it. */
 export function slideFrom({ minimum, maximum, step, initial, ...fields }: Omit<RangeControl, "kind">): RangeControl {
   const [down, up] = [initial - minimum, maximum - initial].map((room) => Math.max(1, Math.floor(room / step + 1e-9)));
   const at = (steps: number) => Number((initial + steps * step).toPrecision(12));
   const below = initial > step ? Math.min(down!, Math.ceil(initial / step) - 1) : 0;
-  return slide({ ...fields, minimum: at(-below), maximum: at(up!), step, initial });
+  return slide({ ...fields, minimum: at(-below), maximum: at(up!), step, initial: at(0) });
 }
 
 /** One of a few things, by their values and the words for them. */
