@@ -491,10 +491,23 @@ export type { TotalName } from "./plan/total-name.js";
 // How is a number worked out, step by step?
 
 export { type Balance, balanced, type Equation } from "./working/balance.js";
+export { boatHandWorking, lineCostWorking, lineMassWorking } from "./working/boat-line-working.js";
+export { designLoadWorking } from "./working/boat-load-working.js";
 export { formulas } from "./working/catalogue.js";
+export { coverWorking } from "./working/cover-working.js";
 export { type Formula, type FormulaSymbol, type FormulaSymbols, formula } from "./working/formula.js";
+export { type FreeClewInput, freeClewWorking } from "./working/free-clew-working.js";
+export {
+  type LawWorking,
+  type LineUnderLoad,
+  lineWorking,
+  type NumberSource,
+  type TurnOnLine,
+  turnWorking,
+} from "./working/line-working.js";
 export { massBalance } from "./working/plan-balance.js";
 export { fatigueBalance, lineBalance, motionBalance, ratioBalance } from "./working/solved-balances.js";
+export { type SumOf, type SumPart, sumWorking } from "./working/sum-working.js";
 export type { WorkedInput } from "./working/symbol-value.js";
 export { type TackleUnderLoad, tackleBalance } from "./working/tackle-balance.js";
 export { type FormulaInputs, worked } from "./working/worked.js";
@@ -535,6 +548,7 @@ export {
   workings,
 } from "./notebook/display.js";
 export { inputFile, secondInputFile } from "./notebook/input.js";
+export { type MarkedNumbers, markedNumbers } from "./notebook/marked.js";
 export type {
   DrawnReeving,
   Figure,
