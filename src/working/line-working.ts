@@ -1,3 +1,4 @@
+import { type QuantityName, vocabulary } from "../quantity/vocabulary.js";
 import type { Line } from "../reeving/line.js";
 import type { Direction } from "../reeving/mechanism-loads.js";
 import type { Ratchet, Ring, Rope, Sheave, Turn } from "../reeving/station.js";
@@ -99,22 +100,29 @@ export function turnWorking({ turn, rope, direction, sources = [] }: TurnOnLine)
   const law = direction === "hauling" ? haul : ease;
   const plain = { ratio: law.ratio, drag: law.drag };
   if (turn.kind === "measured" || grip !== undefined) return plain;
-  // A number stands for its record, or its own working, where there is one.
-  const from = (value: number) => sources.find((one) => one.value === value) ?? value;
+  const from: Sought = (value, quantity) => sourceOf(value, quantity, sources);
   const size = { ropeDiameter: rope.diameter, sheaveDiameter: turn.diameter };
   const { tensionTerm, constantTerm, diameterTerm } = rope.stiffness;
   const own = ownLoss(turn, direction, size, from);
   const ratio = worked(twoLosses, {
-    bending: worked(formulas.bending, { ...size, bendingCoefficient: from(tensionTerm) }),
+    bending: worked(formulas.bending, { ...size, bendingCoefficient: from(tensionTerm, "bendingCoefficient") }),
     own,
   });
   const bendingDrag = worked(formulas.bendingDrag, {
     ...size,
-    bendingDrag: from(constantTerm),
-    bendingDragOfSize: from(diameterTerm),
+    bendingDrag: from(constantTerm, "bendingDrag"),
+    bendingDragOfSize: from(diameterTerm, "bendingDragOfSize"),
   });
-  const drag = worked(twoDrags, { own, bendingDrag, drag: from(turn.drag ?? 0) });
+  const drag = worked(twoDrags, { own, bendingDrag, drag: from(turn.drag ?? 0, "constantDrag") });
   return same(ratio.value, law.ratio) && same(drag.value, law.drag) ? { ratio, drag } : plain;
+}
+
+type Sought = (value: number, quantity: QuantityName) => NumberSource | number;
+
+/** The record of a number, or its own working, where there is one of the same unit; else the number alone. */
+function sourceOf(value: number, quantity: QuantityName, sources: readonly NumberSource[]): NumberSource | number {
+  const { unit } = vocabulary[quantity];
+  return sources.find((one) => one.value === value && !("unit" in one && one.unit !== unit)) ?? value;
 }
 
 /** Loss of a turn beside bending: a rope slides on a ring, and on a ratchet that holds; else the sheave turns on its bearing. */
@@ -122,15 +130,21 @@ function ownLoss(
   turn: Ring | Sheave | Ratchet,
   direction: Direction,
   size: Readonly<Record<"ropeDiameter" | "sheaveDiameter", number>>,
-  from: (value: number) => NumberSource | number,
+  from: Sought,
 ): Working {
   const { wrapAngle } = turn;
   if (turn.kind === "ring")
-    return worked(formulas.capstan, { frictionCoefficient: from(turn.frictionCoefficient), wrapAngle });
+    return worked(formulas.capstan, {
+      frictionCoefficient: from(turn.frictionCoefficient, "frictionCoefficient"),
+      wrapAngle,
+    });
   if (turn.kind === "ratchet" && direction === "easing")
-    return worked(formulas.capstan, { frictionCoefficient: from(turn.treadFriction), wrapAngle });
+    return worked(formulas.capstan, {
+      frictionCoefficient: from(turn.treadFriction, "frictionCoefficient"),
+      wrapAngle,
+    });
   const moment = worked(pinMoment, {
-    bearingFriction: from(turn.bearingFriction),
+    bearingFriction: from(turn.bearingFriction, "bearingFriction"),
     pinRadius: turn.pinRadius,
     pitch: worked(formulas.pitchDiameter, size),
   });

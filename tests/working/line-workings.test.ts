@@ -114,6 +114,18 @@ describe("the working of a line", () => {
     expect(text([])).not.toContain(ball.friction.place);
   });
 
+  it("does not take a record of another unit for a number that happens to be equal", () => {
+    const { bareCore } = stiffnessLaws;
+    expect(bareCore.tensionTerm.value).toBe(bareCore.constantTerm.value);
+    const line: Line = {
+      rope: { diameter: 0.004, stiffness: stiffnessOf(bareCore) },
+      stations: [wheel(0.04, Math.PI)],
+    };
+    const sources = [bareCore.tensionTerm, bareCore.constantTerm, bareCore.diameterTerm];
+    const { value } = lineWorking({ line, load: 500, direction: "hauling", sources });
+    expect(value).toBeCloseTo(prepareLine(line).handForce(500, "hauling"), 6);
+  });
+
   it("of a bare rope is its load", () => {
     expect(lineWorking({ line: lineWith([]), load: 123, direction: "hauling" }).value).toBe(123);
   });
