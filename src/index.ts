@@ -494,16 +494,16 @@ export { type Balance, balanced, type Equation } from "./working/balance.js";
 export { boatHandWorking, lineCostWorking, lineMassWorking } from "./working/boat-line-working.js";
 export { designLoadWorking } from "./working/boat-load-working.js";
 export { formulas } from "./working/catalogue.js";
-export { coverWorking } from "./working/cover-working.js";
 export { type Formula, type FormulaSymbol, type FormulaSymbols, formula } from "./working/formula.js";
 export { type FreeClewInput, freeClewWorking } from "./working/free-clew-working.js";
 export {
-  type LawWorking,
+  coverWorking,
+  type LineOrigins,
   type LineUnderLoad,
   lineWorking,
-  type NumberSource,
-  type TurnOnLine,
-  turnWorking,
+  lineWorkings,
+  runOutWorking,
+  turnParts,
 } from "./working/line-working.js";
 export { massBalance } from "./working/plan-balance.js";
 export { fatigueBalance, lineBalance, motionBalance, ratioBalance } from "./working/solved-balances.js";

@@ -1,197 +1,248 @@
-import { type QuantityName, vocabulary } from "../quantity/vocabulary.js";
+import { type Cover, fibreFactors, strandFactors, wetFactors } from "../materials/covers.js";
+import { practice } from "../materials/practice.js";
+import type { Surface } from "../materials/surfaces.js";
+import { OutsideModelError } from "../quantity/errors.js";
+import { figures } from "../quantity/print.js";
+import { bearingRatio } from "../reeving/bearing.js";
+import { prepareJoined } from "../reeving/joined-lines.js";
 import type { Line } from "../reeving/line.js";
 import type { Direction } from "../reeving/mechanism-loads.js";
-import type { Ratchet, Ring, Rope, Sheave, Turn } from "../reeving/station.js";
-import { turnLoss } from "../reeving/turn.js";
-import type { Band } from "../sources/band.js";
+import type { Station } from "../reeving/reeving.js";
+import type { Ratchet, Ring, Rope, Sheave } from "../reeving/station.js";
+import type { Coefficient } from "../sources/coefficient.js";
+import { balanced } from "./balance.js";
 import { formulas } from "./catalogue.js";
-import { formula } from "./formula.js";
+import type { WorkedInput } from "./symbol-value.js";
 import { tackleBalance } from "./tackle-balance.js";
 import { worked } from "./worked.js";
 import type { Working } from "./working.js";
 
-/** A record or a working that a number of a line may come from. */
-export type NumberSource = Working | Band;
+type Origin = Coefficient | Working;
 
-const lossOf = (sign: string, words: string) => ({ quantity: "tensionRatio", sign, words }) as const;
-const slidingLoss = lossOf("k_s", "sliding, or the bearing");
+/** Where the numbers of a line come from: a number that a record or working has is shown with it, any other as it is. */
+export interface LineOrigins {
+  /** Stiffness of the ropes. */
+  readonly ropes?: readonly Readonly<Record<"tensionTerm" | "constantTerm" | "diameterTerm", Coefficient>>[];
+  readonly bearings?: readonly Origin[];
+  /** Friction of covers on rings and treads. */
+  readonly sliding?: readonly Origin[];
+  readonly drags?: readonly Origin[];
+}
 
-const twoLosses = formula({
-  id: "two-losses",
-  title: "Ratio of one turn",
-  text: "bending * own",
-  symbols: { bending: lossOf("k_b", "bending of the rope"), own: slidingLoss },
-  result: "tensionRatio",
-  source: "statics",
-  valid: "losses one after the other",
-  mirrors: "turnLoss",
-});
-const twoDrags = formula({
-  id: "two-drags",
-  title: "Drag of one turn",
-  text: "own * bendingDrag + drag",
-  symbols: {
-    own: slidingLoss,
-    bendingDrag: { quantity: "constantDrag", sign: "c_b", words: "bending loss that does not grow with load" },
-    drag: { quantity: "constantDrag", sign: "c_d", words: "grit and seals" },
-  },
-  result: "constantDrag",
-  source: "statics",
-  valid: "losses one after the other",
-  mirrors: "turnLoss",
-});
-const pinMoment = formula({
-  id: "pin-moment",
-  title: "Friction of a bearing over the pull, at the rope",
-  text: "bearingFriction * pinRadius / (pitch / 2)",
-  symbols: {
-    bearingFriction: "bearingFriction",
-    pinRadius: "pinRadius",
-    pitch: { quantity: "sheaveDiameter", sign: "D_pitch", words: "diameter at the middle of the rope" },
-  },
-  result: { quantity: "bearingFriction", sign: "m", words: "friction of the bearing at the rope" },
-  source: "statics",
-  valid: "friction that follows the load",
-});
-const bearingTurn = formula({
-  id: "bearing-turn",
-  title: "Bearing of a sheave",
-  text: "(1 - moment^2 + 2 * (moment * sin(wrapAngle / 2))^2 + 2 * moment * sin(wrapAngle / 2) * sqrt(1 - moment^2 + (moment * sin(wrapAngle / 2))^2)) / (1 - moment^2)",
-  symbols: {
-    moment: { quantity: "bearingFriction", sign: "m", words: "friction of the bearing at the rope" },
-    wrapAngle: "wrapAngle",
-  },
-  result: "tensionRatio",
-  source: "donzelli-1999",
-  valid: "up to half a turn",
-  mirrors: "bearingRatio",
-});
+/** One rope from the load to the hand, or several joined in this order. */
+type Lines = Line | readonly Line[];
 
-/** Ratio [-] and drag [N] of a turn, each with its working where there is one. */
-export type LawWorking = Readonly<Record<"ratio" | "drag", Working | number>>;
+const allowed = 1e-9;
 
-const nearness = 1e-9;
-const same = (one: number, other: number) => Math.abs(one - other) <= nearness * Math.max(1, Math.abs(other));
+function from(value: number, origins: readonly Origin[] = []): WorkedInput {
+  return origins.find((one) => Math.abs(one.value - value) <= allowed * Math.abs(value)) ?? value;
+}
 
-/** A turn of a line, and the way the line moves. */
-export interface TurnOnLine {
-  readonly turn: Turn;
-  readonly rope: Rope;
-  readonly direction: Direction;
-  /** Records and workings that numbers of the turn come from; a number that none of them has stands alone. */
-  readonly sources?: readonly NumberSource[];
+function outside(quantity: string, value: string, advice: string): OutsideModelError {
+  return new OutsideModelError({
+    quantity,
+    value,
+    allowed: "sheaves, rings, ratchets, tackles, measured turns",
+    advice,
+  });
+}
+
+function bearingWorking(turn: Sheave | Ratchet, rope: Rope, { bearings }: LineOrigins): Working {
+  const { bearingFriction, pinRadius, wrapAngle } = turn;
+  const pitchDiameter = turn.diameter + rope.diameter;
+  return balanced({
+    id: "bearing-moments",
+    title: "Bearing of a sheave",
+    equations: [
+      {
+        words: "moments about the pin",
+        left: "(ratio - 1) * pitchRadius",
+        right: "bearingFriction * pinRadius * sqrt(1 + ratio^2 - 2 * ratio * cos(wrapAngle))",
+      },
+    ],
+    symbols: {
+      ratio: "tensionRatio",
+      pitchRadius: { quantity: "sheaveDiameter", sign: "R", words: "radius of the sheave to the middle of the rope" },
+      bearingFriction: "bearingFriction",
+      pinRadius: "pinRadius",
+      wrapAngle: "wrapAngle",
+    },
+    values: {
+      ratio: bearingRatio({ bearingFriction, pinRadius, pitchDiameter, wrapAngle }),
+      pitchRadius: pitchDiameter / 2,
+      bearingFriction: from(bearingFriction, bearings),
+      pinRadius,
+      wrapAngle,
+    },
+    answer: "ratio",
+    source: "donzelli-1999",
+    valid: "a bearing whose friction follows the load",
+    mirrors: "bearingRatio",
+  });
 }
 
 /**
- * The working of the law of one turn: from the sources where the turn is a plain one, else the bare numbers of the model.
+ * The working of what one turn does to a tension, cause by cause.
  *
- *     T_pulled = k · T_other + c
- *
- * @param turn  sheave, ring, ratchet or a measured turn [m, rad, N]
- * @param rope  diameter [m] and stiffness
- * @param direction  hauling or easing
- * @param sources  records and workings of the turn's numbers
- * @returns ratio [-] and drag [N]
- * @throws ValueError for a turn that cannot exist
- * Example: turnWorking({ turn: { kind: "measured", name: "lead", tensionRatio: 1.1 }, rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, direction: "hauling" }).ratio → 1.1
+ * @param turn  sheave, ring or ratchet
+ * @param rope  that runs there
+ * @param direction  a ratchet turns while hauling and is locked while easing
+ * @param origins  where the numbers come from
+ * @returns inputs of the formulas of a turn: ratios of bending and of bearing or sliding [-], drag of bending and constant drag [N]
+ * Example: turnParts({ kind: "ring", name: "ring", diameter: 0.014, wrapAngle: Math.PI, frictionCoefficient: 0.1 }, { diameter: 0.006, stiffness: { tensionTerm: 50, constantTerm: 0, diameterTerm: 0 } }, "hauling").turnRatio.value → 1.369
  */
-export function turnWorking({ turn, rope, direction, sources = [] }: TurnOnLine): LawWorking {
-  const { haul, ease, grip } = turnLoss({ turn, rope }).law;
-  const law = direction === "hauling" ? haul : ease;
-  const plain = { ratio: law.ratio, drag: law.drag };
-  if (turn.kind === "measured" || grip !== undefined) return plain;
-  const from: Sought = (value, quantity) => sourceOf(value, quantity, sources);
-  const size = { ropeDiameter: rope.diameter, sheaveDiameter: turn.diameter };
-  const { tensionTerm, constantTerm, diameterTerm } = rope.stiffness;
-  const own = ownLoss(turn, direction, size, from);
-  const ratio = worked(twoLosses, {
-    bending: worked(formulas.bending, { ...size, bendingCoefficient: from(tensionTerm, "bendingCoefficient") }),
-    own,
-  });
-  const bendingDrag = worked(formulas.bendingDrag, {
-    ...size,
-    bendingDrag: from(constantTerm, "bendingDrag"),
-    bendingDragOfSize: from(diameterTerm, "bendingDragOfSize"),
-  });
-  const drag = worked(twoDrags, { own, bendingDrag, drag: from(turn.drag ?? 0, "constantDrag") });
-  return same(ratio.value, law.ratio) && same(drag.value, law.drag) ? { ratio, drag } : plain;
+export function turnParts(turn: Sheave | Ring | Ratchet, rope: Rope, direction: Direction, origins: LineOrigins = {}) {
+  const { ropes = [], sliding, drags } = origins;
+  const { diameter: ropeDiameter, stiffness } = rope;
+  const { wrapAngle, diameter: sheaveDiameter } = turn;
+  const term = (name: keyof typeof stiffness) =>
+    from(
+      stiffness[name],
+      ropes.map((records) => records[name]),
+    );
+  const fullContact = practice.fullBendContact;
+  const fully = (wrapAngle * (sheaveDiameter + ropeDiameter)) / 2 >= fullContact.value * ropeDiameter;
+  const ratio = { bendingCoefficient: term("tensionTerm"), ropeDiameter };
+  const drag = { bendingDrag: term("constantTerm"), bendingDragOfSize: term("diameterTerm"), ropeDiameter };
+  const slides = turn.kind === "ring" || (turn.kind === "ratchet" && direction === "easing");
+  const friction = turn.kind === "ring" ? turn.frictionCoefficient : turn.kind === "ratchet" ? turn.treadFriction : 0;
+  return {
+    bendRatio: fully
+      ? worked(formulas.bending, { ...ratio, sheaveDiameter })
+      : worked(formulas.shortBend, { ...ratio, wrapAngle, fullContact }),
+    bendDrag: fully
+      ? worked(formulas.bendingDrag, { ...drag, sheaveDiameter })
+      : worked(formulas.shortBendDrag, { ...drag, wrapAngle, fullContact }),
+    turnRatio: slides
+      ? worked(formulas.capstan, { frictionCoefficient: from(friction, sliding), wrapAngle })
+      : bearingWorking(turn as Sheave | Ratchet, rope, origins),
+    constantDrag: from(turn.drag ?? 0, drags),
+  };
 }
 
-type Sought = (value: number, quantity: QuantityName) => NumberSource | number;
-
-/** The record of a number, or its own working, where there is one of the same unit; else the number alone. */
-function sourceOf(value: number, quantity: QuantityName, sources: readonly NumberSource[]): NumberSource | number {
-  const { unit } = vocabulary[quantity];
-  return sources.find((one) => one.value === value && !("unit" in one && one.unit !== unit)) ?? value;
-}
-
-/** Loss of a turn beside bending: a rope slides on a ring, and on a ratchet that holds; else the sheave turns on its bearing. */
-function ownLoss(
-  turn: Ring | Sheave | Ratchet,
-  direction: Direction,
-  size: Readonly<Record<"ropeDiameter" | "sheaveDiameter", number>>,
-  from: Sought,
+/** The working of the pull behind one station. */
+function behindStation(
+  station: Station,
+  rope: Rope,
+  { load, direction, origins }: { load: number | Working; direction: Direction; origins: LineOrigins },
 ): Working {
-  const { wrapAngle } = turn;
-  if (turn.kind === "ring")
-    return worked(formulas.capstan, {
-      frictionCoefficient: from(turn.frictionCoefficient, "frictionCoefficient"),
-      wrapAngle,
-    });
-  if (turn.kind === "ratchet" && direction === "easing")
-    return worked(formulas.capstan, {
-      frictionCoefficient: from(turn.treadFriction, "frictionCoefficient"),
-      wrapAngle,
-    });
-  const moment = worked(pinMoment, {
-    bearingFriction: from(turn.bearingFriction, "bearingFriction"),
-    pinRadius: turn.pinRadius,
-    pitch: worked(formulas.pitchDiameter, size),
-  });
-  return worked(bearingTurn, { moment, wrapAngle });
+  const hauling = direction === "hauling";
+  switch (station.kind) {
+    case "tackle":
+      return tackleBalance({ reeving: station.reeving, rope, load, direction });
+    case "measured": {
+      const { tensionRatio, drag = 0 } = station;
+      const inputs = { tensionRatio, loadTension: load, constantDrag: drag };
+      return worked(hauling ? formulas.haulingTurn : formulas.easingTurn, inputs);
+    }
+    case "cleat":
+      throw outside("working of a line", "a cleat", "Leave the cleat out, or open it.");
+    default: {
+      const parts = turnParts(station, rope, direction, origins);
+      return worked(hauling ? formulas.hauledTurn : formulas.easedTurn, { ...parts, loadTension: load });
+    }
+  }
+}
+
+function pairsOf(lines: Lines): readonly (readonly [Station, Rope])[] {
+  return listOf(lines).flatMap(({ rope, stations }) => stations.map((station) => [station, rope] as const));
+}
+
+function listOf(lines: Lines): readonly Line[] {
+  return "stations" in lines ? [lines] : lines;
+}
+
+/** Refuses a working that is not what the solver says: something is in the line that no formula here knows. */
+function agreed(working: Working | undefined, solved: number): Working {
+  if (working === undefined) throw outside("working of a line", "no stations", "Give a line with a turn.");
+  if (Math.abs(working.value - solved) <= 1e-6 * Math.max(1, Math.abs(solved))) return working;
+  throw outside(
+    "working of a line",
+    `${figures(working.value)} N where the line has ${figures(solved)} N`,
+    "Cheeks, shared turns, load-sensing ratchets and friction that falls with load are not in this working.",
+  );
 }
 
 /** A line under a load. */
 export interface LineUnderLoad {
-  readonly line: Line;
+  readonly line: Lines;
   /** [N], or the working that gave it. */
   readonly load: number | Working;
   readonly direction: Direction;
-  /** Records and workings that numbers of the line come from; a number that none of them has stands alone. */
-  readonly sources?: readonly NumberSource[];
+  readonly origins?: LineOrigins;
 }
 
 /**
- * The working of what a line asks of the hand: from the load on, station by station.
+ * The workings of the pulls along a line, station by station, from the load to the hand.
  *
- *     T_pulled = k · T_other + c   at each turn; a purchase by the balance of its blocks
- *
- * @param line  rope and stations [m, rad, N]
+ * @param line  rope and stations, or several ropes joined
  * @param load  at the sail end [N], or the working that gave it
  * @param direction  hauling or easing
- * @param sources  records and workings of the line's numbers
- * @returns the working of the hand force [N]; the bare load for a line without stations
- * @throws OutsideModelError when a part of a purchase hangs slack
- * Example: lineWorking({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, load: 100, direction: "hauling" }).value → 110
+ * @param origins  where the numbers come from
+ * @returns the working of the pull behind each station [N]; the last one is the hand force
+ * @throws OutsideModelError for a station that it does not know, and where the line's own solver says another number
+ * Example: lineWorkings({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "block", tensionRatio: 1.1 }] }, load: 100, direction: "hauling" })[0].value → 110
  */
-export function lineWorking({ line, load, direction, sources = [] }: LineUnderLoad): Working {
-  const { rope, stations } = line;
-  const pulled = stations.reduce<Working | number>((tension, station) => {
-    if (station.kind === "tackle") return tackleBalance({ reeving: station.reeving, rope, load: tension, direction });
-    if (station.kind === "cleat") return tension;
-    const { ratio, drag } = turnWorking({ turn: station, rope, direction, sources });
-    const law = direction === "hauling" ? formulas.haulingTurn : formulas.easingTurn;
-    return worked(law, { tensionRatio: ratio, loadTension: tension, constantDrag: drag });
-  }, load);
-  return typeof pulled === "number" ? worked(bareRope, { loadTension: pulled }) : pulled;
+export function lineWorkings({ line, load, direction, origins = {} }: LineUnderLoad): Working[] {
+  const pulls: Working[] = [];
+  for (const [station, rope] of pairsOf(line))
+    pulls.push(behindStation(station, rope, { load: pulls.at(-1) ?? load, direction, origins }));
+  const W = typeof load === "number" ? load : load.value;
+  agreed(pulls.at(-1), prepareJoined(listOf(line)).handForce(W, direction));
+  return pulls;
 }
 
-const bareRope = formula({
-  id: "bare-rope",
-  title: "Pull of a rope that passes nothing",
-  text: "loadTension",
-  symbols: { loadTension: "loadTension" },
-  result: "handTension",
-  source: "statics",
-  valid: "a straight rope",
-});
+/**
+ * The working of the hand force of a line.
+ *
+ * @param under  line, load [N], direction, and where the numbers come from
+ * @returns the working; its result is the hand force [N]
+ * @throws OutsideModelError as `lineWorkings`
+ * Example: lineWorking({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "block", tensionRatio: 1.1 }] }, load: 110, direction: "easing" }).value → 100
+ */
+export function lineWorking(under: LineUnderLoad): Working {
+  return lineWorkings(under).at(-1)!;
+}
+
+/**
+ * The working of the load at which a line runs out by itself, from an open hand back to the sail.
+ *
+ * @param line  rope and stations, or several ropes joined
+ * @param origins  where the numbers come from
+ * @returns the working; its result is the run-out load [N]
+ * @throws OutsideModelError as `lineWorkings`, and for a tackle
+ * Example: runOutWorking({ rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "block", tensionRatio: 1.1, drag: 2 }] }).value → 2
+ */
+export function runOutWorking(line: Lines, origins: LineOrigins = {}): Working {
+  let pull: number | Working = 0;
+  for (const [station, rope] of [...pairsOf(line)].reverse()) {
+    if (station.kind === "cleat" || station.kind === "tackle")
+      throw outside("working of a run-out load", `a ${station.kind}`, "Ask for the line behind it.");
+    pull =
+      station.kind === "measured"
+        ? worked(formulas.runOutMeasured, {
+            tensionRatio: station.tensionRatio,
+            handTension: pull,
+            constantDrag: station.drag ?? 0,
+          })
+        : worked(formulas.runOutTurn, { ...turnParts(station, rope, "easing", origins), handTension: pull });
+  }
+  return agreed(typeof pull === "number" ? undefined : pull, prepareJoined(listOf(line)).runOutLoad());
+}
+
+/**
+ * The working of the friction of a cover on a surface.
+ *
+ * @param cover  strands, fibre and state
+ * @param surface  ring, tread or jaw
+ * @returns the working; its result is the friction coefficient [-]
+ * Example: coverWorking({ strands: 24, fibre: "polyester", wet: false }, surfaces.anodised).value → 0.1
+ */
+export function coverWorking({ strands, fibre, wet }: Cover, surface: Surface): Working {
+  return worked(formulas.coverFriction, {
+    surface: surface.friction,
+    strands: strandFactors[strands],
+    fibre: fibreFactors[fibre],
+    water: wet ? wetFactors[fibre] : 1,
+  });
+}

@@ -1,6 +1,8 @@
 import { lineLaw } from "../../src/calibration/line-law.js";
 import { turnShare } from "../../src/calibration/turn-share.js";
+import { coverFriction, fibreFactors, strandFactors, wetFactors } from "../../src/materials/covers.js";
 import { practice } from "../../src/materials/practice.js";
+import { treads } from "../../src/materials/surfaces.js";
 import { apparentFriction } from "../../src/reeving/apparent-friction.js";
 import { bearingRatio } from "../../src/reeving/bearing.js";
 import { bendingLaw } from "../../src/reeving/bending.js";
@@ -56,6 +58,20 @@ const sheave = [0.015, 0.08] as const;
 const few = [2, 5] as const;
 const bent = { sheaveDiameter: sheave, ropeDiameter: diameter } as const;
 
+const turnOf = { turnRatio: ratio, bendRatio: ratio, bendDrag: drag, constantDrag: drag } as const;
+type TurnOf = Readonly<Record<keyof typeof turnOf, number>>;
+const turn = (v: TurnOf) => known(v.turnRatio, v.constantDrag);
+const bend = (v: TurnOf) => known(v.bendRatio, v.bendDrag, "bend");
+
+/** A contact of less than one rope diameter, whatever is drawn. */
+const short = {
+  ropeDiameter: [0.006, 0.012],
+  wrapAngle: [0.05, 0.2],
+  fullContact: [practice.fullBendContact.value, practice.fullBendContact.value],
+} as const;
+const shortlyBent = (size: { ropeDiameter: number; wrapAngle: number }, stiffness: Rope["stiffness"]) =>
+  bendingLaw({ ...size, sheaveDiameter: 0.02, stiffness });
+
 /** Whole numbers from a spread one: the formulas hold for whole counts. */
 const whole = Math.round;
 
@@ -71,6 +87,35 @@ export const mechanicsCases: Readonly<Record<string, Case>> = {
     { tensionRatio: ratio, loadTension: load, constantDrag: drag },
     (v) => forces([known(v.tensionRatio, v.constantDrag)], v.loadTension).easing,
   ),
+  hauledTurn: mirror({ ...turnOf, loadTension: load }, (v) => forces([bend(v), turn(v)], v.loadTension).hauling),
+  easedTurn: mirror({ ...turnOf, loadTension: load }, (v) => forces([turn(v), bend(v)], v.loadTension).easing),
+  runOutTurn: mirror({ ...turnOf, handTension: load }, (v) =>
+    prepareLine({ rope: limp, stations: [turn(v), bend(v)] }).runOutLoad(v.handTension),
+  ),
+  runOutMeasured: mirror({ tensionRatio: ratio, handTension: load, constantDrag: drag }, (v) =>
+    prepareLine({ rope: limp, stations: [known(v.tensionRatio, v.constantDrag)] }).runOutLoad(v.handTension),
+  ),
+  shortBend: mirror(
+    { bendingCoefficient: [0, 200], ...short },
+    ({ bendingCoefficient: tensionTerm, ...v }) =>
+      shortlyBent(v, { tensionTerm, constantTerm: 0, diameterTerm: 0 }).ratio,
+  ),
+  shortBendDrag: mirror(
+    { bendingDrag: [1, 100], bendingDragOfSize: [1, 1e6], ...short },
+    (v) => shortlyBent(v, { tensionTerm: 0, constantTerm: v.bendingDrag, diameterTerm: v.bendingDragOfSize }).drag,
+  ),
+  coverFriction: {
+    inputs: {
+      surface: [0.05, 0.5],
+      strands: [strandFactors[8].value],
+      fibre: [fibreFactors.aramidBlend.value],
+      water: [wetFactors.aramidBlend.value],
+    },
+    code: ({ surface }) => {
+      const friction = { ...treads.faceted.friction, value: surface!, low: surface!, high: surface! };
+      return coverFriction({ strands: 8, fibre: "aramidBlend", wet: true }, { name: "tread", friction }).value;
+    },
+  },
   bending: mirror(
     { bendingCoefficient: [0, 200], ...bent },
     ({ bendingCoefficient: tensionTerm, ...size }) =>
