@@ -28,7 +28,7 @@ export function drawingSvg(
 ): string {
   const chosen = arrangements.find((one) => one.width <= width) ?? arrangements.at(-1)!;
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" class="reeving-drawing" role="img" viewBox="0 0 ${chosen.width} ${chosen.height}" width="100%" style="max-width:${chosen.width}px;height:auto" font-family="var(--sans, system-ui, sans-serif)" font-size="${textSize}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" class="reeving-drawing" role="img" viewBox="0 0 ${chosen.width} ${chosen.height}" width="100%" style="max-width:${chosen.width}px;height:auto" font-family="var(--sans, system-ui, sans-serif)" font-size="${textSize}" fill="none" stroke-linecap="round" stroke-linejoin="round">`,
     `<title>${escaped(title)}</title>`,
     `<desc>${escaped(`${altText} ${description}`.trim())}</desc>`,
     ...chosen.shapes.map(shapeSvg),
@@ -59,15 +59,15 @@ function shapeSvg(shape: Shape): string {
       const { points, width, dashedFrom } = shape;
       const line =
         dashedFrom === undefined
-          ? 'stroke-linecap="round"'
-          : `stroke-dasharray="${dash.join(" ")}" stroke-dashoffset="${tenths(dashedFrom % (dash[0] + dash[1]))}"`;
-      return `<polyline points="${places(points)}" fill="none" stroke="${colour("rope")}" stroke-width="${tenths(width)}" stroke-linejoin="round" ${line}/>`;
+          ? ""
+          : ` stroke-linecap="butt" stroke-dasharray="${dash.join(" ")}" stroke-dashoffset="${tenths(dashedFrom % (dash[0] + dash[1]))}"`;
+      return `<polyline points="${places(points)}" stroke="${colour("rope")}" stroke-width="${tenths(width)}"${line}/>`;
     }
     case "line": {
       const { points, stroke, width, fill } = shape;
       const element = fill === undefined ? "polyline" : "polygon";
-      const inside = fill === undefined ? "none" : colour(fill);
-      return `<${element} points="${places(points)}" fill="${inside}" stroke="${colour(stroke)}" stroke-width="${width}" stroke-linecap="round" stroke-linejoin="round"/>`;
+      const inside = fill === undefined ? "" : ` fill="${colour(fill)}"`;
+      return `<${element} points="${places(points)}"${inside} stroke="${colour(stroke)}" stroke-width="${width}"/>`;
     }
     case "circle": {
       const { at, radius, stroke, width, fill } = shape;
