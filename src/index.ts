@@ -395,6 +395,7 @@ export {
   type SensitivityInput,
   sensitivityOf,
 } from "./uncertainty/sensitivity.js";
+export { sheetHold } from "./uncertainty/sheet-hold.js";
 
 // What does my own boat say?
 
@@ -490,8 +491,11 @@ export type { TotalName } from "./plan/total-name.js";
 // How is a number worked out, step by step?
 
 export { type Balance, balanced, type Equation } from "./working/balance.js";
+export { boatHandWorking, lineCostWorking, lineMassWorking } from "./working/boat-line-working.js";
+export { designLoadWorking } from "./working/boat-load-working.js";
 export { formulas } from "./working/catalogue.js";
 export { type Formula, type FormulaSymbol, type FormulaSymbols, formula } from "./working/formula.js";
+export { type FreeClewInput, freeClewWorking } from "./working/free-clew-working.js";
 export {
   coverWorking,
   type LineOrigins,
@@ -503,6 +507,7 @@ export {
 } from "./working/line-working.js";
 export { massBalance } from "./working/plan-balance.js";
 export { fatigueBalance, lineBalance, motionBalance, ratioBalance } from "./working/solved-balances.js";
+export { type SumOf, type SumPart, sumWorking } from "./working/sum-working.js";
 export type { WorkedInput } from "./working/symbol-value.js";
 export { type TackleUnderLoad, tackleBalance } from "./working/tackle-balance.js";
 export { type FormulaInputs, worked } from "./working/worked.js";
@@ -522,6 +527,9 @@ export type { CheckResult, CheckRow, Topic } from "./published/row.js";
 
 // How is it shown in a notebook?
 
+export { type VersionFacts, versionFacts } from "./live/before-and-after.js";
+export { type LineFacts, lineFacts } from "./live/line-facts.js";
+export { type ReadingFacts, readingFacts } from "./live/measure-your-own-boat.js";
 export { livePanel, type PanelOptions } from "./live/panel.js";
 export {
   answer,
@@ -540,12 +548,14 @@ export {
   workings,
 } from "./notebook/display.js";
 export { inputFile, secondInputFile } from "./notebook/input.js";
+export { type MarkedNumbers, markedNumbers } from "./notebook/marked.js";
 export type {
   DrawnReeving,
   Figure,
   Limit,
   LivePanel,
   Panel,
+  PanelFacts,
   Series,
   Shown,
   Table,

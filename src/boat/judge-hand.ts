@@ -11,6 +11,12 @@ function notBelowNothing({ value, low, high }: Band): Band {
   return { value, low: Math.max(0, low), high };
 }
 
+/** What of a line made ready decides what the hand feels. */
+export interface FeltLine extends Pick<ReadyLine, "over"> {
+  readonly loads: Pick<ReadyLine["loads"], "design">;
+  readonly line: Pick<ReadyLine["line"], "tailDrag">;
+}
+
 /** What the hand feels on a line in the design wind, and from which load it goes out, with ranges [N]. */
 export interface Feel {
   readonly hauling: Band;
@@ -24,7 +30,7 @@ export interface Feel {
  * @param ready  a line made ready by `lineOf`
  * @returns hauling and easing force, and the load from which the line goes out by itself with its tail [N]
  */
-export function feelOf({ over, loads, line }: ReadyLine): Feel {
+export function feelOf({ over, loads, line }: FeltLine): Feel {
   const load = { load: loads.design };
   // Both forces come from one state of the line.
   const known = new Map<string, HandForces>();

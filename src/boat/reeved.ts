@@ -8,7 +8,7 @@ import type { Station } from "../reeving/reeving.js";
 import type { Ratchet, Ring, Sheave } from "../reeving/station.js";
 import { tackle } from "../reeving/tackle.js";
 import { type Band, bandOf } from "../sources/band.js";
-import type { Boat, BoatLine, BoatStation, CatalogueBlock, CatalogueRope } from "./boat.js";
+import type { Boat, BoatLine, BoatStation, CatalogueBlock, CatalogueRope, Conditions } from "./boat.js";
 import { coverOf, placedStations, stiffnessOfRope } from "./pieces.js";
 
 /** Takes one number of a range by its name: the middle, or what a trial puts in its place. */
@@ -29,8 +29,13 @@ export interface Reeved {
 /** A question to a line, with one value of each of the other ranges. */
 type Ask = (line: PreparedLine, others: Readonly<Record<string, number>>) => number;
 
+/** What of a boat decides how a line of it runs. */
+export interface RunningGear extends Pick<Boat, "catalogue"> {
+  readonly conditions: Pick<Conditions, "wet">;
+}
+
 /** Makes a line of a boat ready for the reeving models. Lines that were prepared are kept for the next question. */
-export function reeved(boat: Boat, line: BoatLine): Reeved {
+export function reeved(boat: RunningGear, line: BoatLine): Reeved {
   const ranges: Record<string, Band> = {};
   const parts = partsOf(boat, line, (name, { value, low, high }) => {
     ranges[name] = { value, low, high };
@@ -53,7 +58,7 @@ export function reeved(boat: Boat, line: BoatLine): Reeved {
 }
 
 /** Stations that follow one another on one piece of rope are a part. */
-function partsOf({ catalogue, conditions }: Boat, line: BoatLine, take: Take): Line[] {
+function partsOf({ catalogue, conditions }: RunningGear, line: BoatLine, take: Take): Line[] {
   const parts: { piece: number; rope: Line["rope"]; stations: Station[] }[] = [];
   for (const { station, piece } of placedStations(line)) {
     const rope = catalogue.ropes[line.rope[piece]!.rope]!;
@@ -75,7 +80,7 @@ function runningRope(rope: CatalogueRope, take: Take): Line["rope"] {
   };
 }
 
-interface Shop extends Pick<Boat, "catalogue" | "conditions"> {
+interface Shop extends RunningGear {
   readonly take: Take;
 }
 

@@ -10,11 +10,11 @@ import { stiffnessLaws } from "../materials/stiffness.js";
 import { type TreadName, treads } from "../materials/surfaces.js";
 import { wearVerdict } from "../materials/wear.js";
 import type { Series } from "../notebook/output.js";
-import { prepareLine } from "../reeving/line.js";
 import type { Station } from "../reeving/reeving.js";
 import { tackle } from "../reeving/tackle.js";
 import { type Band, bandOf } from "../sources/band.js";
 import { coefficient } from "../sources/coefficient.js";
+import { sheetHold } from "../uncertainty/sheet-hold.js";
 import { choice, slide } from "./control.js";
 import { coverControls, coverOf, treadWords } from "./covers.js";
 import { blockDrag, gennakerLoad, windForLoad } from "./demo-skiff.js";
@@ -134,11 +134,12 @@ export const handsThroughARaceDay = liveModel({
       low: windForLoad(most.low),
       high: windForLoad(most.high),
     };
-    const held = (tension: number): Band =>
-      bandOf(option.causes, (values) => prepareLine(option.lineWith(values)).handForces(tension).easing);
-    const onRun = held(load);
+    const onRun = sheetHold(option, load);
     const holding = holdingTension({ hold: option.hold, maximumGrip });
-    const asked = bandOf({ gust: held(gustFactor * load), holding }, (one) => (100 * one.gust) / one.holding);
+    const asked = bandOf(
+      { gust: sheetHold(option, gustFactor * load), holding },
+      (one) => (100 * one.gust) / one.holding,
+    );
     const { stretches, marks, times: at } = drawnDay(intervals, drawnEvery);
     const day = crewDays({
       day: dayAtHand({ intervals: stretches, option }),

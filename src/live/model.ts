@@ -1,6 +1,7 @@
 import type { AnySettings, Control, Controls } from "../notebook/control.js";
 import { firstUnits, type Measure, printed, printedRange, type Units } from "../notebook/measure.js";
-import type { Figure, LiveResult, LiveView } from "../notebook/output.js";
+import type { Figure, LiveResult, LiveView, PanelFacts } from "../notebook/output.js";
+import { ValueError } from "../quantity/errors.js";
 import type { SettingsOf } from "./control.js";
 import { figureIn, type MeasuredFigure } from "./measured-figure.js";
 import { wholeSettings } from "./settings.js";
@@ -35,6 +36,14 @@ export interface LiveModel {
   readonly controls: Controls;
   /** Computes one setting; what is left out stays as on the page. Refuses what the controls do not take. */
   readonly compute: (settings: AnySettings, units?: Units) => LiveView;
+  /** How it takes what a page gives it; absent where it needs nothing but its controls. */
+  readonly takes?: TakenFacts;
+}
+
+/** Facts that a model takes, and the model for them. */
+interface TakenFacts {
+  readonly about: string;
+  readonly model: (facts: PanelFacts) => LiveModel;
 }
 
 /** A model before it is made safe to call. */
@@ -86,4 +95,35 @@ export function liveModel<const Named extends Readonly<Record<string, Control>>>
       };
     },
   };
+}
+
+/**
+ * Makes a model of what a page gives it, such as a line of a boat.
+ *
+ * @param demo  what it computes with where a page gives nothing
+ * @param model  the model for such facts
+ * @returns the model for the demo's facts, which `modelFor` turns into that for others
+ */
+export function modelOfFacts<Facts extends PanelFacts>(demo: Facts, model: (facts: Facts) => LiveModel): LiveModel {
+  // Facts of the same kind have the same form.
+  return { ...model(demo), takes: { about: demo.about, model: (facts) => model(facts as Facts) } };
+}
+
+/**
+ * The model for what a page gives it.
+ *
+ * @param model  a model
+ * @param facts  what the page gives; nothing leaves the model as it is
+ * @returns the model for these facts
+ * @throws ValueError for facts of a kind that the model does not take
+ */
+export function modelFor(model: LiveModel, facts: PanelFacts | undefined): LiveModel {
+  if (facts === undefined) return model;
+  if (model.takes?.about === facts.about) return model.takes.model(facts);
+  throw new ValueError({
+    quantity: `facts for the panel "${model.name}"`,
+    value: `facts about "${facts.about}"`,
+    allowed: model.takes === undefined ? "none: its controls say all" : `facts about "${model.takes.about}"`,
+    advice: "Give the panel what its model computes with.",
+  });
 }

@@ -1,16 +1,19 @@
 import { firstUnits, printed, printedRange } from "../notebook/measure.js";
-import type { LivePanel, LiveResult } from "../notebook/output.js";
+import type { LivePanel, LiveResult, PanelFacts } from "../notebook/output.js";
 import { readingsVariable } from "../notebook/own-lines.js";
 import { checkShown } from "../notebook/shape.js";
 import { ValueError } from "../quantity/errors.js";
 import { suggestion } from "../quantity/suggestion.js";
 import type { Band } from "../sources/band.js";
+import { modelFor } from "./model.js";
 import { liveModels } from "./models.js";
 import { initialSettings } from "./settings.js";
 
-/** What a page has printed itself, by the label of the result that must say the same. */
+/** What a page gives its panel, and what it has printed itself. */
 export interface PanelOptions {
-  /** Numbers, or numbers with their ranges, in the first unit of the result's measure. */
+  /** What the model computes with beside its controls, such as a line of the page's boat; its own demo when absent. */
+  readonly facts?: PanelFacts;
+  /** Numbers, or numbers with their ranges, by the label of the result that must say the same, in the first unit of its measure. */
   readonly agree?: Readonly<Record<string, number | Band>>;
 }
 
@@ -21,19 +24,21 @@ const catalogueOnly = "The panel computes with catalogue values: your readings d
  * A live panel: the model at the page's own case, with its controls.
  *
  * @param name  name of a model
+ * @param facts  what the model computes with beside its controls [SI]
  * @param agree  the page's own numbers, by the label of a result [first unit of its measure]
  * @returns the panel
- * @throws ValueError for an unknown model or label, and where a printed number of the panel is not the page's own
+ * @throws ValueError for an unknown model or label, and facts of another kind, and where a printed number of the panel is not the page's own
  * Example: livePanel("what-the-hand-feels").settings.wind → 12
  */
-export function livePanel(name: string, { agree = {} }: PanelOptions = {}): LivePanel {
-  const model = liveModels.find((one) => one.name === name);
-  if (model === undefined)
+export function livePanel(name: string, { facts, agree = {} }: PanelOptions = {}): LivePanel {
+  const known = liveModels.find((one) => one.name === name);
+  if (known === undefined)
     throw unknown(
       "model of a live panel",
       name,
       liveModels.map((one) => one.name),
     );
+  const model = modelFor(known, facts);
   const settings = initialSettings(model.controls);
   const view = model.compute(settings);
   const measured = (process.env[readingsVariable] ?? "") !== "";
@@ -50,6 +55,7 @@ export function livePanel(name: string, { agree = {} }: PanelOptions = {}): Live
   const panel: LivePanel = {
     kind: "panel",
     model: name,
+    ...(facts !== undefined && { facts }),
     controls: model.controls,
     settings,
     ...view,

@@ -200,11 +200,18 @@ export interface LiveView {
   readonly sentence: string;
 }
 
+/** What a page gives its panel to compute with: plain data, of a kind that the model knows. */
+export interface PanelFacts {
+  readonly about: string;
+}
+
 /** Controls that the page computes with, and what they show before anybody touches them. */
 export interface LivePanel extends LiveView {
   readonly kind: "panel";
   /** Name of the model that computes. */
   readonly model: string;
+  /** Absent where the model needs nothing but its controls. */
+  readonly facts?: PanelFacts;
   readonly controls: Controls;
   readonly settings: AnySettings;
 }

@@ -285,6 +285,8 @@ function checkRange(where: string, control: Fields, setting: unknown): void {
 
 function checkPanelOutput(panel: Fields): void {
   const where = `panel "${text("model of the panel", panel.model)}"`;
+  if (panel.facts !== undefined)
+    text(`${where}, what its facts are about`, fields(`${where}, facts`, panel.facts).about);
   const settings = fields(`${where}, settings`, panel.settings);
   const controls = Object.entries(fields(`${where}, controls`, panel.controls));
   list(`${where}, controls`, controls);

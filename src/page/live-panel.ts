@@ -1,9 +1,10 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 import { addressOf, readAddress, type Shared } from "../live/address.js";
-import type { LiveModel } from "../live/model.js";
+import { type LiveModel, modelFor } from "../live/model.js";
 import { initialSettings } from "../live/settings.js";
 import { firstUnits } from "../notebook/measure.js";
+import type { PanelFacts } from "../notebook/output.js";
 import { liveFigure } from "../report/livefigure.js";
 import { liveResults } from "../report/livepanel.js";
 import { copyText } from "./copy.js";
@@ -143,8 +144,12 @@ class LivePanelOnPage {
   }
 }
 
-/** Starts the panels of a model on the page that has loaded it. */
+/** Starts the panels of a model on the page that has loaded it, each for what the page gives it. */
 export function startPanels(model: LiveModel): void {
-  for (const place of document.querySelectorAll<HTMLElement>("[data-live-model]"))
-    if (place.dataset.liveModel === model.name) new LivePanelOnPage(place, model).start();
+  for (const place of document.querySelectorAll<HTMLElement>("[data-live-model]")) {
+    const { liveModel, liveFacts } = place.dataset;
+    if (liveModel !== model.name) continue;
+    const facts = liveFacts === undefined ? undefined : (JSON.parse(liveFacts) as PanelFacts);
+    new LivePanelOnPage(place, modelFor(model, facts)).start();
+  }
 }

@@ -71,12 +71,12 @@ function unitSwitches(used: ReadonlySet<Measure>): Content {
  * @param panel  the panel
  * @returns markup; without script all but the controls stands there
  */
-export function livePanelBlock({ model, controls, settings, results, figure, sentence }: LivePanel): Markup {
+export function livePanelBlock({ model, facts, controls, settings, results, figure, sentence }: LivePanel): Markup {
   const measures = [
     ...results.map(({ measure }) => measure),
     ...Object.values(controls).flatMap((control) => (control.kind === "range" ? [control.measure] : [])),
   ];
-  return html`<div class="trial" data-live-model="${model}">
+  return html`<div class="trial" data-live-model="${model}"${facts !== undefined && html` data-live-facts="${JSON.stringify(facts)}"`}>
 <div class="setting">
 <p class="sentence" aria-live="polite">${sentence}</p>
 <noscript><p class="note">This is the page's own case. To change it, allow scripts: the controls need them.</p></noscript>

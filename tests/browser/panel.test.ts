@@ -5,7 +5,9 @@ import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { loadBoat } from "../../src/boat/load.js";
 import { realDisk } from "../../src/cli/disk.js";
+import { lineFacts } from "../../src/live/line-facts.js";
 import { liveModels } from "../../src/live/models.js";
 import { livePanel } from "../../src/live/panel.js";
 import type { ExecutedNotebook } from "../../src/notebook/executed.js";
@@ -16,9 +18,16 @@ import { chromiumPath, launch, missing, open, pageWidth } from "./chromium.js";
 
 const names = liveModels.map(({ name }) => name);
 
+const skiff = loadBoat(fileURLToPath(new URL("../../notebooks/boats/demo-skiff.yaml", import.meta.url)));
+
+/** The panel of a model; that of a line takes a line of a boat's file. */
+function panelOf(name: string) {
+  return livePanel(name, name === "a-line-plan" ? { facts: lineFacts(skiff, "gennaker sheet") } : {});
+}
+
 /** A report with a live panel. */
 function withPanel(name: string): ExecutedNotebook {
-  const cell = { type: "code", number: 40, source: `show(livePanel("${name}"))`, outputs: [livePanel(name)] } as const;
+  const cell = { type: "code", number: 40, source: `show(livePanel("${name}"))`, outputs: [panelOf(name)] } as const;
   return { ...sample, name, cells: [...sample.cells, cell] };
 }
 
@@ -86,7 +95,7 @@ describe.skipIf(chromiumPath === undefined)(
         await expect.poll(async () => (await said(page)).results).toEqual(written.results);
         const { figure: _drawn, ...words } = written;
         await expect.poll(() => said(page)).toMatchObject(words);
-        const { results, sentence } = livePanel(name);
+        const { results, sentence } = panelOf(name);
         expect(written.sentence).toBe(sentence);
         expect(written.results).toEqual(
           results.map(({ text, range }) => (range === undefined ? text : `${text} likely ${range}`)),

@@ -28,10 +28,10 @@ export function drawingSvg(
 ): string {
   const chosen = arrangements.find((one) => one.width <= width) ?? arrangements.at(-1)!;
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" class="reeving-drawing" role="img" viewBox="0 0 ${chosen.width} ${chosen.height}" width="100%" style="max-width:${chosen.width}px;height:auto" font-family="var(--sans, system-ui, sans-serif)" font-size="${textSize}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" class="reeving-drawing" role="img" viewBox="0 0 ${chosen.width} ${chosen.height}" width="100%" style="max-width:${chosen.width}px;height:auto" font-family="var(--sans, system-ui, sans-serif)" font-size="${textSize}" fill="none" stroke-linecap="round" stroke-linejoin="round">`,
     `<title>${escaped(title)}</title>`,
     `<desc>${escaped(`${altText} ${description}`.trim())}</desc>`,
-    ...chosen.shapes.map(shapeSvg),
+    ...strokesTogether(chosen.shapes).map((group) => (group.length === 1 ? shapeSvg(group[0]!) : pathSvg(group))),
     "</svg>",
   ].join("\n");
 }
@@ -53,21 +53,48 @@ function escaped(text: string): string {
   return escapeHtml(text.replaceAll(/[\p{Cc}\p{Cs}]/gu, " "));
 }
 
+/** How a shape is stroked, where nothing but that tells it from its neighbours: an open line, or a rope without dashes. */
+function strokeOf(shape: Shape): string | undefined {
+  if (shape.kind === "line" && shape.fill === undefined)
+    return `stroke="${colour(shape.stroke)}" stroke-width="${shape.width}"`;
+  if (shape.kind === "rope" && shape.dashedFrom === undefined)
+    return `stroke="${colour("rope")}" stroke-width="${tenths(shape.width)}"`;
+  return undefined;
+}
+
+/** Shapes in their order; neighbours of one stroke together. */
+function strokesTogether(shapes: readonly Shape[]): (readonly [Shape, ...Shape[]])[] {
+  const groups: [Shape, ...Shape[]][] = [];
+  for (const shape of shapes) {
+    const last = groups.at(-1);
+    const stroke = strokeOf(shape);
+    if (last !== undefined && stroke !== undefined && strokeOf(last[0]) === stroke) last.push(shape);
+    else groups.push([shape]);
+  }
+  return groups;
+}
+
+/** Lines of one stroke as one element. */
+function pathSvg(group: readonly [Shape, ...Shape[]]): string {
+  const lines = group.map((shape) => ("points" in shape ? `M${places(shape.points)}` : ""));
+  return `<path d="${lines.join("")}" ${strokeOf(group[0]) ?? ""}/>`;
+}
+
 function shapeSvg(shape: Shape): string {
   switch (shape.kind) {
     case "rope": {
       const { points, width, dashedFrom } = shape;
       const line =
         dashedFrom === undefined
-          ? 'stroke-linecap="round"'
-          : `stroke-dasharray="${dash.join(" ")}" stroke-dashoffset="${tenths(dashedFrom % (dash[0] + dash[1]))}"`;
-      return `<polyline points="${places(points)}" fill="none" stroke="${colour("rope")}" stroke-width="${tenths(width)}" stroke-linejoin="round" ${line}/>`;
+          ? ""
+          : ` stroke-linecap="butt" stroke-dasharray="${dash.join(" ")}" stroke-dashoffset="${tenths(dashedFrom % (dash[0] + dash[1]))}"`;
+      return `<polyline points="${places(points)}" stroke="${colour("rope")}" stroke-width="${tenths(width)}"${line}/>`;
     }
     case "line": {
       const { points, stroke, width, fill } = shape;
       const element = fill === undefined ? "polyline" : "polygon";
-      const inside = fill === undefined ? "none" : colour(fill);
-      return `<${element} points="${places(points)}" fill="${inside}" stroke="${colour(stroke)}" stroke-width="${width}" stroke-linecap="round" stroke-linejoin="round"/>`;
+      const inside = fill === undefined ? "" : ` fill="${colour(fill)}"`;
+      return `<${element} points="${places(points)}"${inside} stroke="${colour(stroke)}" stroke-width="${width}"/>`;
     }
     case "circle": {
       const { at, radius, stroke, width, fill } = shape;

@@ -7,4 +7,5 @@ export const reevingStyle = `
   .reeving .on-wide { display: none; }
   .reeving .on-narrow { display: block; margin: 0 -0.5rem; }
 }
+@media print { .reeving svg { max-height: 200mm; } }
 `;

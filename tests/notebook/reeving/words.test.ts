@@ -150,7 +150,7 @@ describe("a drawing as SVG", () => {
       expect(svg(width)).toContain("&lt;script&gt;");
       // Every element is one of its own.
       const elements = new Set([...svg(width).matchAll(/<([^\s/>]+)/gu)].map(([, element]) => element));
-      expect([...elements].sort()).toEqual(["circle", "desc", "polygon", "polyline", "svg", "text", "title"]);
+      expect([...elements].sort()).toEqual(["circle", "desc", "path", "polygon", "polyline", "svg", "text", "title"]);
     }
   });
 

@@ -1,0 +1,4 @@
+import { measureYourOwnBoat } from "../../live/measure-your-own-boat.js";
+import { startPanels } from "../live-panel.js";
+
+startPanels(measureYourOwnBoat);

@@ -1,0 +1,4 @@
+import { whatMattersMost } from "../../live/what-matters-most.js";
+import { startPanels } from "../live-panel.js";
+
+startPanels(whatMattersMost);
