@@ -24,11 +24,13 @@ async function ifThere<Found>(found: Promise<Found>): Promise<Found | undefined>
  * Example: await realDisk("4711").replace("reports/index.html", page)
  */
 export function realDisk(mark: string): Disk {
+  let written = 0;
   return {
     read: (path) => ifThere(readFile(path, "utf8")),
     list: async (folder) => (await ifThere(readdir(folder)))?.sort(),
     replace: async (path, text) => {
-      const beside = `${path}.${mark}${part}`;
+      // Two pages may bring the same file at once.
+      const beside = `${path}.${mark}-${written++}${part}`;
       await mkdir(dirname(path), { recursive: true });
       try {
         await writeFile(beside, text);

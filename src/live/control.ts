@@ -26,12 +26,15 @@ export function slideFrom({ minimum, maximum, step, initial, ...fields }: Omit<R
 }
 
 /** One of a few things, by their values and the words for them. */
-export function choice<const Option extends string>(
+export function choice<const Words extends Readonly<Record<string, string>>>(
   label: string,
-  words: Readonly<Record<Option, string>>,
-  initial: NoInfer<Option>,
-): ChoiceControl<Option> {
-  const options = (Object.entries(words) as [Option, string][]).map(([value, one]) => ({ value, label: one }));
+  words: Words,
+  initial: keyof Words & string,
+): ChoiceControl<keyof Words & string> {
+  const options = (Object.entries(words) as [keyof Words & string, string][]).map(([value, one]) => ({
+    value,
+    label: one,
+  }));
   return { kind: "choice", label, options, initial };
 }
 

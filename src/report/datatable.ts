@@ -4,7 +4,7 @@ import { type Curve, curvesOf } from "./curve.js";
 import { html, type Markup } from "./html.js";
 import { tableBox } from "./table.js";
 
-const longestTable = 13;
+const longestTable = 11;
 
 /** Positions of at most `longestTable` rows, evenly spread, the first and the last among them. */
 function sampledRows(count: number): number[] {

@@ -12,7 +12,7 @@ export interface PageSection {
 /** What no search looks through: code, formulas, drawings, tables, and what stands on every page. */
 const passedOver: ReadonlySet<string> = new Set([
   ..."head script style code pre math svg table nav header footer h1 h2 button".split(" "),
-  ...".numbers .formula .worked-out .trace .rows .summary .sources .answers .working .contents .trial".split(" "),
+  ...".numbers .formula .how .trace .rows .summary .sources .answers .working .contents .trial".split(" "),
   ..."cautions glossary words".split(" ").map((name) => `.${name}`),
 ]);
 

@@ -17,7 +17,7 @@ import { tableBox } from "./table.js";
 export function reevingBlock(shown: DrawnReeving, ids: PageIds): Markup {
   const drawing = reevingDrawing(shown);
   const [wide = 0, narrow = wide] = drawing.arrangements.map(({ width }) => width);
-  const described = { title: shown.title, altText: shown.altText };
+  const described = { title: shown.title, altText: shown.altText, onPage: true };
   return html`<figure id="${ids.take(`figure ${shown.name}`)}" class="reeving">
 <figcaption>${shown.title}</figcaption>
 <div class="on-wide">${new Markup(drawingSvg(drawing, { width: wide, ...described }))}</div>

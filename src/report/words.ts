@@ -7,7 +7,7 @@ import { standsIn, textRuns } from "./textruns.js";
 /** Where no word is looked for: code, formulas, drawings, workings, lists of sources, what repeats the page. */
 const passedOver: ReadonlySet<string> = new Set([
   ..."script style code pre math svg nav".split(" "),
-  ...".formula .worked-out .trace .numbers .checks .totals .sources .answers .contents .trial".split(" "),
+  ...".formula .how .trace .numbers .checks .totals .sources .answers .contents .trial".split(" "),
 ]);
 
 /** Where a word counts as used, and stays as it is. */

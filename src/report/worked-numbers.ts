@@ -109,7 +109,7 @@ export class WorkedNumbers {
       const { words, quantity, value } = step.result;
       const own = printQuantity(quantity, value);
       const comes = label !== undefined && html`<p class="comes">${words}: <b>${own}</b>\n`;
-      return html`<div class="worked-out" id="${id}" popover role="group" aria-label="Working of ${label ?? own}">
+      return html`<div class="how" id="${id}" popover role="group" aria-label="${label ?? own}">
 <button class="shut" popovertarget="${id}">Close</button><b>${label === undefined ? `${words}: ${own}` : `How ${label} was worked out`}</b>
 ${stepBlock({ step, link, place: this.#place, comes })}</div>
 `;

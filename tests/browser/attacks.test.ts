@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -26,7 +26,9 @@ async function harmless(place: string, name = "page", stands = true): Promise<vo
   for (const form of ["folder", "single"]) {
     // Pages that lead to reports are the same in both forms but for what is inside.
     for (const file of form === "folder" ? [name, "index", "checks"] : [name]) {
-      const address = pathToFileURL(join(place, form, `${file}.html`));
+      const path = join(place, form, `${file}.html`);
+      if (file === "checks" && !readFileSync(path, "utf8").includes(marker)) continue;
+      const address = pathToFileURL(path);
       const { trouble, text, links } = await visit(browser, address);
       expect(trouble, `${form}/${file}`).toEqual([]);
       if (file === name && stands) expect(text).toContain(marker);

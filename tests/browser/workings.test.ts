@@ -9,7 +9,7 @@ import { reportPage } from "../../src/report/reportpage.js";
 import { workedSample } from "../report/worked-sample.js";
 import { chromiumPath, launch, missing, open, pageWidth } from "./chromium.js";
 
-const isOpen = (page: Page) => page.locator(".worked-out:popover-open").count();
+const isOpen = (page: Page) => page.locator(".how:popover-open").count();
 
 describe.skipIf(chromiumPath === undefined)(
   `numbers that unfold in a browser${chromiumPath ? "" : ` (${missing})`}`,
@@ -43,12 +43,12 @@ describe.skipIf(chromiumPath === undefined)(
       await button.focus();
       await page.keyboard.press("Enter");
       expect(await isOpen(page)).toBe(1);
-      const box = (await page.locator(".worked-out:popover-open").boundingBox())!;
+      const box = (await page.locator(".how:popover-open").boundingBox())!;
       expect(box.x).toBeGreaterThanOrEqual(0);
       expect(box.x + box.width).toBeLessThanOrEqual(width);
       expect(box.y + box.height).toBeLessThanOrEqual(741);
       await page.keyboard.press("Tab");
-      expect(await page.locator(".worked-out:popover-open .shut:focus").count()).toBe(1);
+      expect(await page.locator(".how:popover-open .shut:focus").count()).toBe(1);
       await page.keyboard.press("Enter");
       expect(await isOpen(page)).toBe(0);
       await button.focus();
@@ -72,7 +72,7 @@ describe.skipIf(chromiumPath === undefined)(
         await page.keyboard.press("Escape");
       }
       await marks.first().click();
-      const onward = page.locator(".worked-out:popover-open .symbols button");
+      const onward = page.locator(".how:popover-open .symbols button");
       if ((await onward.count()) > 0) {
         await onward.first().click();
         expect(await isOpen(page)).toBe(2);
@@ -92,7 +92,7 @@ describe.skipIf(chromiumPath === undefined)(
       const { page, close } = await open(browser, address);
       await page.locator(".worked").first().click();
       await page.emulateMedia({ media: "print" });
-      expect(await page.locator(".worked-out").first().isVisible()).toBe(false);
+      expect(await page.locator(".how").first().isVisible()).toBe(false);
       await close();
     });
   },

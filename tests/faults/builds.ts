@@ -12,7 +12,7 @@ const program = fileURLToPath(new URL("../../dist/cli/main.js", import.meta.url)
 const display = fileURLToPath(new URL("../../dist/notebook/display.js", import.meta.url));
 
 /** Writes a small notebook with a question, an answer and a figure; its numbers follow from `pull`. */
-export function writeNotebook(folder: string, name: string, pull: number, more = ""): string {
+export function writeNotebook(folder: string, name: string, pull: number, { more = "", prose = "" } = {}): string {
   mkdirSync(folder, { recursive: true });
   const code = `import { show, figure, answer } from ${JSON.stringify(display)};
 const pull = ${pull};
@@ -21,7 +21,7 @@ show(figure({ name: "pull", title: "Pull", caption: "Pull.", altText: "A pull.",
   panels: [{ title: "", series: [{ name: "s", x: [1, 2], hauling: [pull, 2 * pull], easing: [0.5 * pull, pull] }] }] }));
 ${more}`;
   const cells = [
-    { cell_type: "markdown", id: "question", metadata: {}, source: `# How hard does ${name} pull?` },
+    { cell_type: "markdown", id: "question", metadata: {}, source: `# How hard does ${name} pull?\n\n${prose}` },
     { cell_type: "code", id: "pull", metadata: {}, source: code, outputs: [], execution_count: null },
   ];
   const kernelspec = { name: "haulbook", display_name: "haulbook (TypeScript)", language: "typescript" };
@@ -54,14 +54,15 @@ export function smallBuild(
 export function clinicIn(folder: string, output = join(folder, "reports")) {
   const temporary = join(folder, "temporary");
   mkdirSync(temporary, { recursive: true });
-  const write = (one: number, two: number) => {
-    writeNotebook(join(folder, "notebooks"), "one", one);
-    writeNotebook(join(folder, "notebooks"), "two", two);
+  const write = (pull: number, one = "", two = "") => {
+    writeNotebook(join(folder, "notebooks"), "one", pull, { prose: one });
+    writeNotebook(join(folder, "notebooks"), "two", pull, { prose: two });
   };
   const env = { ...process.env, HOME: folder, XDG_CONFIG_HOME: folder, TMPDIR: temporary };
   const words = [program, "reports", "--trust", "--output", output];
   const build = () => spawnSync(process.execPath, words, { cwd: folder, env, encoding: "utf8" });
-  const start = () => spawn(process.execPath, words, { cwd: folder, env, stdio: "ignore" });
+  const start = (...more: string[]) =>
+    spawn(process.execPath, [...words, ...more], { cwd: folder, env, stdio: "ignore" });
   /** A build beside others: how it ended, and what it said. */
   const end = async () => {
     const child = spawn(process.execPath, words, { cwd: folder, env, stdio: ["ignore", "ignore", "pipe"] });

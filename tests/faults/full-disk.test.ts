@@ -78,10 +78,10 @@ describe.skipIf(!mounted)(`on a small disk${mounted ? "" : " (no right to make o
   const clinic = clinicIn(join(scratch, "clinic"), join(place, "reports"));
   let good: ReadonlyMap<string, string>;
   beforeAll(() => {
-    clinic.write(80, 80);
+    clinic.write(80);
     expect(clinic.build().status).toBe(0);
     good = pagesOf(clinic.reports);
-    clinic.write(90, 90);
+    clinic.write(90);
   }, 60_000);
   afterAll(() => {
     spawnSync("umount", [place]);
@@ -103,7 +103,7 @@ describe.skipIf(!mounted)(`on a small disk${mounted ? "" : " (no right to make o
 
   it("that nobody may write to nothing changes, and the reason is told", () => {
     expect(spawnSync("mount", ["-o", "remount,ro", place]).status).toBe(0);
-    clinic.write(70, 70);
+    clinic.write(70);
     const { status, stderr } = clinic.build();
     expect([status, stderr]).toEqual([1, expect.stringContaining("EROFS")]);
     expect(pagesOf(clinic.reports)).toEqual(good);
@@ -111,7 +111,7 @@ describe.skipIf(!mounted)(`on a small disk${mounted ? "" : " (no right to make o
   });
 
   it("two builds at once: one builds, the other says who builds", async () => {
-    clinic.write(60, 60);
+    clinic.write(60);
     const ends = await Promise.all([clinic.end(), clinic.end()]);
     expect(ends.map(({ code }) => code).sort()).toEqual([0, 1]);
     expect(ends.find(({ code }) => code === 1)?.said).toMatch(/Another build \(process \d+\) is writing to/);

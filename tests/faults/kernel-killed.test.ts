@@ -34,7 +34,7 @@ test(`a kernel killed at ${kills} random moments: the run fails and says so, the
     expect(
       (
         await smallBuild(output, {
-          page: writeNotebook(folder, "page", 80, "await new Promise((done) => setTimeout(done, 400));"),
+          page: writeNotebook(folder, "page", 80, { more: "await new Promise((done) => setTimeout(done, 400));" }),
         })
       ).failures,
     ).toEqual([]);

@@ -46,7 +46,13 @@ describe("bands of a figure", () => {
 
   it("have their ends in the table of numbers, but no strokes in the sketch", () => {
     const { text } = dataTables(drawn(sheet));
-    for (const words of ["sheet, hauling, 5 %", "sheet, hauling, 95 %", "sheet, easing, 95 %", "101", "150"])
+    for (const words of [
+      "sheet, hauling",
+      "sheet, easing",
+      "in brackets 5 % to 95 %",
+      "120 (101 to 150)",
+      "80 (60 to 95)",
+    ])
       expect(text).toContain(words);
     expect(thumbnailOf(drawn(sheet)).strokes).toHaveLength(2);
   });

@@ -19,7 +19,7 @@ export interface Reading {
 
 const notProse: ReadonlySet<string> = new Set([
   ..."script style code pre math svg table dl nav h1 h2 h3 h4 h5 h6 figure header footer".split(" "),
-  ..."figure .formula .worked-out .trace .rows .checks .sources .answers .working .trial".split(" "),
+  ..."figure .formula .how .trace .rows .checks .sources .answers .working .trial".split(" "),
 ]);
 
 const blocks = new Set(["p", "li", "summary"]);

@@ -39,7 +39,7 @@ describe("a page with numbers that unfold", () => {
 
   it("opens each by a control that needs no script, with its panel once on the page, after the number", () => {
     for (const id of new Set(buttons.map(([, target]) => target))) {
-      const panel = `<div class="worked-out" id="${id}" popover role="group" aria-label="Working of `;
+      const panel = `<div class="how" id="${id}" popover role="group" aria-label="`;
       expect(page.split(panel)).toHaveLength(2);
       expect(page).toContain(`<button class="shut" popovertarget="${id}">Close</button>`);
     }
@@ -91,7 +91,7 @@ describe("a page with numbers that unfold", () => {
 
   it("prints no panel, and marks no number on paper", () => {
     const single = reportPage(workedSample, { inlinePlotly: "" });
-    expect(single).toMatch(/@media print\{\s*\.worked\{text-decoration: none;[^}]*\}\s*\.worked-out\{display: none\}/u);
+    expect(single).toMatch(/@media print\{\s*\.worked\{text-decoration: none;[^}]*\}\s*\.how\{display: none\}/u);
   });
 
   it("is the same for the same notebook", () => {
