@@ -105,10 +105,12 @@ class LivePanelOnPage {
   #draw(): void {
     const { settings, units } = this.#shared();
     const { results, figure, sentence } = this.#model.compute(settings, units);
+    const box = this.#part("figure");
+    // Asked before anything is written: the browser would lay the page out twice otherwise.
+    const width = box.clientWidth;
     sayWhereSlidersStand(this.#form, this.#model.controls, settings, units);
     this.#part(".numbers-now").innerHTML = liveResults(results).text;
-    const box = this.#part("figure");
-    box.innerHTML = liveFigure(figure, box.clientWidth).text;
+    box.innerHTML = liveFigure(figure, width).text;
     this.#sentence = sentence;
   }
 

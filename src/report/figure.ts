@@ -3,7 +3,7 @@ import { chartData } from "./chartdata.js";
 import { dataTables } from "./datatable.js";
 import { figureSvg } from "./drawing/figure.js";
 import { html, jsonForScript, Markup } from "./html.js";
-import type { PageIds } from "./markdown.js";
+import { type PageIds, unparted } from "./markdown.js";
 
 /** Widths for which a figure is drawn [px]; the style sheet shows the one that fits. */
 const widths = { narrow: 328, wide: 800 } as const;
@@ -25,10 +25,10 @@ export function figureBlock(figure: Figure, ids: PageIds, kind?: "picture"): Mar
     return html`<div class="${size}">${new Markup(svg)}</div>\n`;
   };
   return html`<figure id="${id}"${kind && html` class="${kind}"`}>
-<figcaption>${figure.title}</figcaption>
+<figcaption>${unparted(figure.title)}</figcaption>
 <div class="chart">
 ${picture("narrow")}${picture("wide")}</div>
-${figure.caption !== "" && html`<p class="caption">${figure.caption}</p>\n`}<script type="application/json" class="chart-data">${jsonForScript(chartData(figure))}</script>
+${figure.caption !== "" && html`<p class="caption">${unparted(figure.caption)}</p>\n`}<script type="application/json" class="chart-data">${jsonForScript(chartData(figure))}</script>
 <button type="button" class="explore" hidden>Explore this chart</button>
 <details class="numbers"><summary>The numbers of this figure</summary>
 ${dataTables(figure)}</details>

@@ -3,7 +3,7 @@ import { drawingSvg } from "../notebook/reeving/drawing-svg.js";
 import { reevingDrawing } from "../notebook/reeving/reeving-drawing.js";
 import { stationTable } from "../notebook/reeving/station-table.js";
 import { html, Markup } from "./html.js";
-import type { PageIds } from "./markdown.js";
+import { type PageIds, unparted } from "./markdown.js";
 import { tableBox } from "./table.js";
 
 /**
@@ -19,10 +19,10 @@ export function reevingBlock(shown: DrawnReeving, ids: PageIds): Markup {
   const [wide = 0, narrow = wide] = drawing.arrangements.map(({ width }) => width);
   const described = { title: shown.title, altText: shown.altText, onPage: true };
   return html`<figure id="${ids.take(`figure ${shown.name}`)}" class="reeving">
-<figcaption>${shown.title}</figcaption>
+<figcaption>${unparted(shown.title)}</figcaption>
 <div class="on-wide">${new Markup(drawingSvg(drawing, { width: wide, ...described }))}</div>
 <div class="on-narrow">${new Markup(drawingSvg(drawing, { width: narrow, ...described }))}</div>
-<p class="caption">${shown.caption}</p>
+<p class="caption">${unparted(shown.caption)}</p>
 <details class="numbers"><summary>The numbers of this drawing</summary>
 ${tableBox({ caption: "From the load to the hand", ...stationTable(shown) })}</details>
 </figure>

@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -43,7 +43,7 @@ export async function panelRows() {
     writeFileSync(join(folder, "plain.html"), plainPage);
     const plain = await measure(browser, folder, "plain");
     const measured = [];
-    for (const name of names) measured.push(await measure(browser, folder, name));
+    for (const model of names) measured.push(await measure(browser, folder, pageWith(model, folder)));
     return ["chart", "answer"].map((what, index) => {
       const ours = Math.max(...measured.map((one) => one[what]));
       const each = measured.map((one) => `${one.name} ${words(one, what)}`).join(", ");
@@ -53,6 +53,12 @@ export async function panelRows() {
     await browser.close();
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+/** Name of a page with a model: a notebook that is run with several files makes several pages. */
+function pageWith(model, folder) {
+  const pages = readdirSync(folder).filter((file) => file.endsWith(".html"));
+  return pages.map((file) => file.slice(0, -5)).find((name) => name === model || name.startsWith(`${model}-`));
 }
 
 /** A time, and for an answer four times the processor time that it takes, which a busy machine does not lengthen. */
