@@ -54,7 +54,10 @@ export const pageScript = `"use strict";
       script.onerror = function () { loading = undefined; reject(); };
       document.head.append(script);
     });
-    return loading.then(function () { return window.haulbookCharts[source.dataset.place]; });
+    return loading.then(function () {
+      if (window.haulbookCharts.of !== source.dataset.of) throw new Error("charts of another build");
+      return window.haulbookCharts[source.dataset.place];
+    });
   }
 
   function Chart(box) {

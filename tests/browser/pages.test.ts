@@ -1,4 +1,4 @@
-import { copyFile, mkdir, mkdtemp, readFile, rm } from "node:fs/promises";
+import { copyFile, cp, mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -283,6 +283,19 @@ describe.skipIf(chromiumPath === undefined)(
       await page.locator(".picture details.numbers summary").click();
       expect(await page.locator(".picture details.numbers table").first().isVisible()).toBe(true);
       expect(complaints).toEqual([]);
+      await close();
+    });
+
+    it("shows no chart of another build, which one that was cut short would leave beside the page", async () => {
+      await cp(join(folder, "folder"), join(folder, "mixed"), { recursive: true });
+      const file = join(folder, "mixed", "assets", `charts-${name}.js`);
+      const other = (await readFile(file, "utf8")).replace(/of: "\w{8}"/u, 'of: "00000000"');
+      expect(other).toContain("00000000");
+      await writeFile(file, other);
+      const { page, close } = await open(browser, at("mixed", `${name}.html`));
+      await page.locator(".picture button.explore").click();
+      await expect.poll(() => page.locator(".picture button.explore").textContent()).toContain("could not be loaded");
+      expect(await page.locator(".picture .live").count()).toBe(0);
       await close();
     });
 
