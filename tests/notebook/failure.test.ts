@@ -95,8 +95,8 @@ describe.concurrent("a notebook that fails names cell, line and text", () => {
   test("a timer that throws while a later cell runs", async () => {
     const error = await failure(
       scratch.notebook("timer", [
-        "setTimeout(() => {\n  throw new Error('from before');\n}, 100);\nconst a = 1;",
-        "// wait\nawait new Promise((done) => setTimeout(done, 400));",
+        "setTimeout(() => {\n  throw new Error('from before');\n}, 1500);\nconst a = 1;",
+        "// wait\nawait new Promise((done) => setTimeout(done, 2500));",
       ]),
     );
     expect(error).toMatchObject({ name: "CellThrewError", cell: 2, line: undefined });
