@@ -445,13 +445,13 @@ export { type BoatCheck, checkBoat, checkLine, type LineCheck, type LineStanding
 export { type BoatComparison, compareBoats, type LineComparison, worstOutcome } from "./boat/compare.js";
 export type { BoatDay, BoatLeg, BoatRace } from "./boat/day.js";
 export { leastDiameterOf } from "./boat/hand-diameter.js";
+export { boatJsonSchema } from "./boat/json-schema.js";
 export { type Feel, feelOf } from "./boat/judge-hand.js";
 export { type Aspect, aspects, type Judgement } from "./boat/judgement.js";
 export { loadBoat } from "./boat/load.js";
 export { type LineLoads, lineLoads } from "./boat/loads.js";
 export { boatOf, catalogueFile, type FileChange, type Place, rewriteBoat } from "./boat/read.js";
 export { lineOf, type ReadyLine, type ReadyPiece, withLine } from "./boat/ready.js";
-export { boatJsonSchema } from "./boat/schema.js";
 export { type LineTrial, lineTrials } from "./boat/trials.js";
 export { BoatFileError, type Trouble } from "./boat/trouble.js";
 export { heldLines } from "./materials/held-lines.js";

@@ -145,7 +145,7 @@ const fields = {
 };
 
 /** A boat file as somebody writes it. */
-const boatFileSchema = mapping(
+export const boatFileSchema = mapping(
   {
     ...fields,
     catalogue: z.union([fileName, catalogueSchema], {
@@ -158,12 +158,3 @@ const boatFileSchema = mapping(
 
 /** A boat file whose catalogue has been put in its place. */
 export const boatSchema = mapping({ ...fields, catalogue: catalogueSchema }, "a boat") satisfies z.ZodType<Boat>;
-
-/**
- * The form of a boat file as JSON Schema, for editors that help while one writes.
- *
- * @returns JSON Schema of draft 2020-12; loads and lengths are texts with units there
- */
-export function boatJsonSchema(): object {
-  return z.toJSONSchema(boatFileSchema, { io: "input", unrepresentable: "any" });
-}

@@ -1,3 +1,4 @@
+import { passOverComments } from "./comments-passed-over.js";
 import { noteFilesRead } from "./files-read.js";
 import { hoverInCalls } from "./hover.js";
 import { endWithBuild } from "./lifeline.js";
@@ -76,6 +77,7 @@ export function preloadSource(script: string): string {
   const parts = [
     optimiseLater,
     readSourcesOnce,
+    passOverComments,
     keepOutputs,
     spellOut,
     hoverInCalls,

@@ -18,22 +18,28 @@ class LivePanelOnPage {
   readonly #model: LiveModel;
   readonly #place: HTMLElement;
   readonly #form: HTMLFormElement;
+  readonly #figure: HTMLElement;
+  readonly #numbers: HTMLElement;
   #sentence = "";
-  #drawing = false;
+  #width = 0;
+  #drawn = false;
+  #late = false;
   #timer: number | undefined;
 
   constructor(place: HTMLElement, model: LiveModel) {
     this.#place = place;
     this.#model = model;
     this.#form = this.#part("form");
+    this.#figure = this.#part("figure");
+    this.#numbers = this.#part(".numbers-now");
   }
 
-  /** Shows the controls, takes a setting from the address, and follows the reader. */
+  /** Takes a setting from the address, and follows the reader. */
   start(): void {
-    const untouched = this.#form.hidden;
-    this.#form.hidden = false;
-    if (!this.#takeAddress()) this.#begin(untouched);
-    else this.#place.scrollIntoView();
+    this.#width = this.#figure.clientWidth;
+    if (this.#takeAddress()) this.#place.scrollIntoView();
+    // A reader may have been faster than this script.
+    else if (this.#address() !== "") this.#changed();
     this.#form.addEventListener("input", () => this.#changed());
     this.#form.addEventListener("submit", (event) => event.preventDefault());
     this.#form.addEventListener("reset", (event) => {
@@ -44,7 +50,7 @@ class LivePanelOnPage {
     });
     this.#part<HTMLButtonElement>("button.copy").addEventListener("click", () => void this.#copy());
     window.addEventListener("hashchange", () => this.#takeAddress());
-    window.addEventListener("resize", () => this.#redraw());
+    new ResizeObserver(() => this.#fit()).observe(this.#figure);
   }
 
   #part<Part extends Element>(selector: string): Part {
@@ -73,15 +79,6 @@ class LivePanelOnPage {
     return true;
   }
 
-  /**
-   * A browser that comes back to a page fills its forms in, while results and figure stand as on paper. Where the form
-   * was shown before, a reader may have been faster than this script.
-   */
-  #begin(untouched: boolean): void {
-    if (untouched) this.#take({ settings: initialSettings(this.#model.controls), units: firstUnits });
-    else if (this.#address() !== "") this.#changed();
-  }
-
   #changed(): void {
     this.#part<HTMLElement>(".link").hidden = true;
     this.#redraw();
@@ -92,25 +89,36 @@ class LivePanelOnPage {
     }, rest);
   }
 
-  /** Draws with the next picture of the screen, however often it is asked before. */
+  /** Draws for the room that there is; asked of the observer, as the browser would lay the page out once more to answer a question. */
+  #fit(): void {
+    const { clientWidth } = this.#figure;
+    if (clientWidth === this.#width) return;
+    this.#width = clientWidth;
+    this.#redraw();
+  }
+
+  /** Draws at once, and once more with the next picture of the screen when it was asked again by then. */
   #redraw(): void {
-    if (this.#drawing) return;
-    this.#drawing = true;
+    if (this.#drawn) {
+      this.#late = true;
+      return;
+    }
+    this.#drawn = true;
+    this.#draw();
     window.requestAnimationFrame(() => {
-      this.#drawing = false;
-      this.#draw();
+      this.#drawn = false;
+      if (!this.#late) return;
+      this.#late = false;
+      this.#redraw();
     });
   }
 
   #draw(): void {
     const { settings, units } = this.#shared();
     const { results, figure, sentence } = this.#model.compute(settings, units);
-    const box = this.#part("figure");
-    // Asked before anything is written: the browser would lay the page out twice otherwise.
-    const width = box.clientWidth;
     sayWhereSlidersStand(this.#form, this.#model.controls, settings, units);
-    this.#part(".numbers-now").innerHTML = liveResults(results).text;
-    box.innerHTML = liveFigure(figure, width).text;
+    this.#numbers.innerHTML = liveResults(results).text;
+    this.#figure.innerHTML = liveFigure(figure, this.#width).text;
     this.#sentence = sentence;
   }
 

@@ -147,7 +147,12 @@ export const pageScript = `"use strict";
   if (panel && form) {
     // A browser that comes back to a page fills its forms in; results and figure stand as the page was built.
     form.reset();
-    form.hidden = false;
+    const trial = form.closest(".trial");
+    const show = function (shown) {
+      form.hidden = !shown;
+      trial.classList.toggle("open", shown);
+    };
+    show(true);
     const seen = new IntersectionObserver(function (entries) {
       if (entries.some(function (entry) { return entry.isIntersecting; })) read();
     });
@@ -157,11 +162,11 @@ export const pageScript = `"use strict";
       window.removeEventListener("hashchange", asked);
       const script = document.createElement("script");
       script.src = panel;
-      script.addEventListener("error", function () { form.hidden = true; });
+      script.addEventListener("error", function () { show(false); });
       document.head.append(script);
     };
     window.addEventListener("hashchange", asked);
-    seen.observe(form.closest(".trial"));
+    seen.observe(trial);
     if (window.location.hash.startsWith("#try:")) read();
   }
 

@@ -1,7 +1,8 @@
-import type { EvalFunction, MathNode, Unit } from "mathjs";
+import type { MathNode, Unit } from "mathjs";
 import math from "mathjs/lib/browser/math.js";
 import { ValueError } from "../quantity/errors.js";
-import { formulaFunctions, namesIn, type Term, termOf } from "./term.js";
+import { formulaFunctions, namesIn, type Term } from "./term.js";
+import { termOf } from "./term-of-tree.js";
 
 /** The part of mathjs that formulas use. */
 interface FormulaMath {
@@ -38,7 +39,7 @@ function formulaMath(): OwnMath {
 export interface Expression {
   readonly text: string;
   readonly term: Term;
-  readonly code: EvalFunction;
+  readonly code: { evaluate(scope: Map<string, unknown>): unknown };
   /** Names that stand for numbers, each once, in the order in which they are met. */
   readonly names: readonly string[];
 }

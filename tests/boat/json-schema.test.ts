@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { z } from "zod";
-import { boatJsonSchema } from "../../src/boat/schema.js";
+import { boatJsonSchema } from "../../src/boat/json-schema.js";
 import { demoNames, demoText, smallBoat, smallBoatWith } from "./small-boat.js";
 
 const file = new URL("../../notebooks/boats/boat.schema.json", import.meta.url);

@@ -34,7 +34,7 @@ fieldset.choice > legend { float: left; width: 100%; }
 .trial figure, .numbers-now { contain: layout style; }
 .trial figure { margin: 0; max-width: none; min-width: 0; }
 @media (min-width: 60rem) {
-  .trial:not(:has(.controls[hidden])) { grid-template-columns: 18rem minmax(0, 1fr); grid-template-rows: auto auto 1fr; }
+  .trial.open { grid-template-columns: 18rem minmax(0, 1fr); grid-template-rows: auto auto 1fr; }
   .trial .controls { grid-column: 1; grid-row: 1 / span 3; }
   .trial > :not(.setting), .setting > :not(.controls) { grid-column: -2 / -1; }
 }
@@ -44,6 +44,6 @@ fieldset.choice > legend { float: left; width: 100%; }
 }
 @media screen and (max-width: 59.99rem) {
   .setting { display: grid; gap: 1.2rem; }
-  .trial:not(:has(.controls[hidden])) .sentence { position: sticky; top: 0; z-index: 1; background: var(--paper); padding: 0.5rem 0; border-bottom: 1px solid var(--grid); font-size: 1.0625rem; }
+  .trial.open .sentence { position: sticky; top: 0; z-index: 1; background: var(--paper); padding: 0.5rem 0; border-bottom: 1px solid var(--grid); font-size: 1.0625rem; }
 }
 `;
