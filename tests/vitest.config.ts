@@ -9,6 +9,7 @@ export default defineConfig({
     exclude: ["tests/bench/**"],
     maxWorkers: 2,
     maxConcurrency: 2,
+    isolate: false,
     testTimeout: 60_000,
     hookTimeout: 60_000,
     globalSetup: "tests/built/setup.ts",

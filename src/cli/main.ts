@@ -39,6 +39,16 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   process.exit(exitCodes.done);
 });
 
+/** Notebooks of one build for which it does not pay to start a kernel ahead. */
+const fewRuns = 3;
+let runs = 0;
+let image: Promise<boolean> | undefined;
+
+async function imageOfKernels(): Promise<boolean> {
+  image ??= import("../notebook/kernel-image.js").then(({ makeKernelImage }) => makeKernelImage());
+  return image;
+}
+
 process.exitCode = await dispatch(process.argv.slice(2), {
   currentFolder: process.cwd(),
   packageFolder,
@@ -48,6 +58,8 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   now: () => performance.now(),
   run: async (path, inputs, onFilesRead = () => {}, variables = {}) => {
     const { runNotebook } = await import("../notebook/run.js");
+    runs += 1;
+    if (runs > fewRuns) await imageOfKernels();
     const environment = { ...process.env, ...variables };
     return runNotebook({ path, inputs, onFilesRead, environment, cellSeconds, notebookSeconds, signal: stop.signal });
   },

@@ -6,7 +6,7 @@ import type { Connection } from "./connection.js";
 import { filesReadBy, filesReadVariable } from "./files-read.js";
 import { atExit } from "./guard.js";
 import { lifelineVariable } from "./lifeline.js";
-import { kernelCommand } from "./tslab.js";
+import { imageCommand, kernelCommand } from "./tslab.js";
 
 /** How a kernel ended. */
 export interface KernelExit {
@@ -37,14 +37,18 @@ export interface StartProcess {
   /** Working folder of the kernel. */
   readonly folder: string;
   readonly environment: NodeJS.ProcessEnv;
+  /** Image of a kernel that was started ahead. */
+  readonly image?: string | undefined;
 }
 
 /**
  * Starts the kernel as a process group of its own, so that processes started by cells end with it.
  * Its input is closed; colours are off, as its texts are read by a program.
  */
-export function startProcess({ connection, folder, environment }: StartProcess): KernelProcess {
-  const [program = process.execPath, ...parameters] = kernelCommand(connection.file);
+export function startProcess({ connection, folder, environment, image }: StartProcess): KernelProcess {
+  const { file } = connection;
+  const [program = process.execPath, ...parameters] =
+    image === undefined ? kernelCommand(file) : imageCommand(image, file);
   const { FORCE_COLOR: _, ...plain } = environment;
   const filesRead = join(connection.folder, "files-read");
   const ownGroup = process.platform !== "win32";

@@ -40,6 +40,8 @@ export interface StartKernel {
   readonly startSeconds?: number;
   readonly findPorts?: FindPorts;
   readonly signal?: AbortSignal | undefined;
+  /** Image of a kernel that was started ahead; where one cannot be started from it, it starts without. */
+  readonly image?: string | undefined;
 }
 
 /** The kernel did not come up. */
@@ -49,14 +51,19 @@ export class KernelStartError extends Error {
 
 const startAttempts = 4;
 const bindFailure = /address already in use/i;
+/** It ended before it was ready, and nobody asked it to. */
+const endedItself = /before it was ready: (?!signal SIG(?:KILL|TERM|INT|HUP))/u;
 const portTaken = "a port of the kernel was taken by another program: address already in use";
 
 /** Starts a kernel and waits until it answers and its broadcasts arrive; a port lost to another program means another try. */
 export async function startKernel(start: StartKernel): Promise<Kernel> {
+  let { image } = start;
   for (let attempt = 1; ; attempt += 1) {
-    const outcome = await tryStart(start);
+    const outcome = await tryStart({ ...start, image });
     if (typeof outcome !== "string") return outcome;
-    if (attempt >= startAttempts || !bindFailure.test(outcome)) throw new KernelStartError(outcome);
+    const badImage = image !== undefined && endedItself.test(outcome);
+    if (badImage) image = undefined;
+    else if (attempt >= startAttempts || !bindFailure.test(outcome)) throw new KernelStartError(outcome);
   }
 }
 
@@ -67,9 +74,9 @@ interface Waiting {
 }
 
 async function tryStart(start: StartKernel): Promise<Kernel | string> {
-  const { folder, environment, startSeconds = 60, findPorts = freePorts, signal } = start;
+  const { folder, environment, startSeconds = 60, findPorts = freePorts, signal, image } = start;
   const connection = await writeConnection(findPorts);
-  const child = startProcess({ connection, folder, environment });
+  const child = startProcess({ connection, folder, environment, image });
   const waiting = new Map<string, Waiting>();
   let badMessage = "";
   const channels = openChannels({

@@ -66,6 +66,23 @@ const optimiseLater = `
   setFlagsFromString("--interrupt-budget=1000000");
   setFlagsFromString("--wasm-tiering-budget=1000000000");`;
 
+/** What is mended in each kernel, in a build and in Jupyter: JavaScript texts that find the kernel's own modules by `require`. */
+export const mendings = [
+  optimiseLater,
+  readSourcesOnce,
+  keepOutputs,
+  spellOut,
+  hoverInCalls,
+  joinTexts,
+  noteFilesRead,
+  endWithBuild,
+];
+
+/** Texts in blocks of their own, one after the other. */
+export function inBlocks(parts: readonly string[]): string {
+  return parts.map((part) => `{${part}}`).join("\n");
+}
+
 /**
  * Module that is loaded before the kernel: mends what must be mended in it, and starts it faster.
  *
@@ -74,18 +91,7 @@ const optimiseLater = `
  * Example: preloadSource("/usr/lib/node_modules/tslab/bin/tslab").includes("zeromq") → true
  */
 export function preloadSource(script: string): string {
-  const parts = [
-    optimiseLater,
-    readSourcesOnce,
-    passOverComments,
-    keepOutputs,
-    spellOut,
-    hoverInCalls,
-    joinTexts,
-    noteFilesRead,
-    endWithBuild,
-  ];
   return `
   import { createRequire } from "node:module";
-  const require = createRequire(${JSON.stringify(script)});${parts.map((part) => `{${part}}`).join("\n")}`;
+  const require = createRequire(${JSON.stringify(script)});${inBlocks([passOverComments, ...mendings])}`;
 }

@@ -14,6 +14,7 @@ import type { CodeCell, ExecutedNotebook, ProseCell } from "./executed.js";
 import { cellFailure, thrownFailure } from "./failure.js";
 import { inputEnvironment } from "./input.js";
 import { describeExit, type Kernel, KernelStartError, type Request, startKernel } from "./kernel.js";
+import { kernelImage } from "./kernel-image.js";
 import { dataModeVariable } from "./output.js";
 import { readNotebook, type SourceCell } from "./read.js";
 
@@ -100,6 +101,7 @@ async function start(run: RunNotebook, folder: string, deadline: number): Promis
       },
       startSeconds: Math.min(60, Math.max(0, (deadline - performance.now()) / 1000)),
       signal: run.signal,
+      image: await kernelImage(),
     });
   } catch (error) {
     if (!(error instanceof KernelStartError)) throw error;
