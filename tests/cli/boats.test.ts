@@ -97,16 +97,17 @@ describe("haulbook check", () => {
   });
 
   it("takes the catalogue that lies beside the file", async () => {
+    const [above, catalogue = "", below = ""] = smallBoat.split(/^catalogue:\n|^(?=limits:)/mu);
     const files = {
-      "boats/skiff.yaml": demoText("demo-skiff.yaml"),
-      "boats/demo-shop.yaml": demoText("demo-shop.yaml"),
+      "boats/small.yaml": `${above}catalogue: shop.yaml\n${below}`,
+      "boats/shop.yaml": catalogue.replace(/^ {2}/gmu, ""),
     };
     const { said, tell } = world(files);
-    expect(await tell("check", "boats/skiff.yaml")).toBe(0);
-    expect(said.out).toContain("the demo skiff");
-    const alone = world({ "skiff.yaml": files["boats/skiff.yaml"] });
-    expect(await alone.tell("check", "skiff.yaml")).toBe(1);
-    expect(alone.said.err).toContain('skiff.yaml:10:12: catalogue: found "demo-shop.yaml", which is not there');
+    expect(await tell("check", "boats/small.yaml")).toBe(0);
+    expect(said.out).toContain("small boat");
+    const alone = world({ "small.yaml": files["boats/small.yaml"] });
+    expect(await alone.tell("check", "small.yaml")).toBe(1);
+    expect(alone.said.err).toMatch(/small\.yaml:\d+:12: catalogue: found "shop.yaml", which is not there/u);
   });
 
   it("fails with code 1 and the place of every fault of a file", async () => {

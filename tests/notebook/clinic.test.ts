@@ -6,6 +6,7 @@ import { linkFolder, realDisk } from "../../src/cli/disk.js";
 import { dispatch } from "../../src/cli/dispatch.js";
 import type { Surroundings } from "../../src/cli/surroundings.js";
 import { runNotebook } from "../../src/notebook/run.js";
+import { smallBoat, smallBoatWith } from "../boat/small-boat.js";
 import { noEffects } from "../cli/no-effects.js";
 
 const packageFolder = fileURLToPath(new URL("../../", import.meta.url));
@@ -57,16 +58,17 @@ describe("a new clinic folder", () => {
       "Cut list",
     ])
       expect(planned).toContain(word);
+    const small = path.join(folder, "notebooks/boats/small-boat.yaml");
+    writeFileSync(small, smallBoat);
     const sent = surroundings(folder);
-    const command = ["plan", "notebooks/boats/our-boat.yaml", "--html", "our-plan.html"];
+    const command = ["plan", "notebooks/boats/small-boat.yaml", "--html", "our-plan.html"];
     expect(await dispatch(command, sent.effects), sent.said.text).toBe(0);
     const page = readFileSync(path.join(folder, "our-plan.html"), "utf8");
-    expect(page).toContain("computed from the notebook a-line-plan.ipynb with our-boat.yaml");
+    expect(page).toContain("computed from the notebook a-line-plan.ipynb with small-boat.yaml");
     expect(page).not.toMatch(/\ssrc=|<link\b/u);
     expect(page).not.toContain(folder);
-    const file = path.join(folder, "notebooks/boats/our-boat.yaml");
     const tight = path.join(folder, "notebooks/boats/tight-boat.yaml");
-    writeFileSync(tight, readFileSync(file, "utf8").replace("safetyFactor: 5", "safetyFactor: 100"));
+    writeFileSync(tight, smallBoatWith(["safetyFactor: 5", "safetyFactor: 100"]));
     const refused = surroundings(folder);
     const tightly = ["plan", "notebooks/boats/tight-boat.yaml", "--html", "tight-plan.html"];
     expect(await dispatch(tightly, refused.effects), refused.said.text).toBe(1);
