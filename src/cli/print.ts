@@ -28,7 +28,7 @@ const seconds = 120;
 /** Commands by which Chromium is known, where `CHROMIUM` names none. */
 function commands({ env, platform }: Machine): readonly string[] {
   if (env.CHROMIUM) return [env.CHROMIUM];
-  const usual = ["chromium", "chromium-browser"];
+  const usual = ["chromium", "chromium-browser", "chromium-headless-shell"];
   return platform === "darwin" ? [...usual, "/Applications/Chromium.app/Contents/MacOS/Chromium"] : usual;
 }
 

@@ -11,7 +11,7 @@ import { stackLimit, tslabRequire } from "./tslab.js";
 
 /** The compiled library: its declarations are what cells import, and images lie beside it. */
 const dist = fileURLToPath(new URL("../../dist", import.meta.url));
-const folder = path.join(dist, ".kernel");
+const imageFolder = path.join(dist, ".kernel");
 const compiler = tslabRequire.resolve("@tslab/typescript-for-tslab");
 
 /** Folders of types that a compiler finds by itself: the nearest one that has those of node. */
@@ -114,26 +114,26 @@ async function script(): Promise<string> {
   });`;
 }
 
-/** Path of the image for the library, the engine and the compiler as they are now. */
-async function imagePath(): Promise<string> {
+/** Name of the image for the library, the engine and the compiler as they are now. */
+async function imageName(): Promise<string> {
   const names = (await readdir(dist, { recursive: true })).filter((name) => name.endsWith(".d.ts")).sort();
   const stats = await Promise.all(names.map(async (name) => [name, await stat(path.join(dist, name))] as const));
   const declarations = stats.map(([name, { size, mtimeMs }]) => `${name} ${size} ${mtimeMs}`);
   const causes = [process.version, process.arch, compiler, passOverComments, ...mendings, ...declarations];
-  return path.join(folder, `${digestOf(causes.join("\n"))}.image`);
+  return `${digestOf(causes.join("\n"))}.image`;
 }
 
 let image: string | undefined;
 
 /**
- * The image of a kernel that was started ahead: a file, as large as 60 MB, from which a kernel comes up in a third of the processor
- * time, as its compiler has read the library and the types of node already. A file that has changed since is read anew.
+ * The image of a kernel that was started ahead: a file of some 60 MB from which a kernel comes up in about half the processor time,
+ * as its compiler has read the library and the types of node already. What has changed since is read anew.
  *
  * @returns path of the image; nothing where none was made for the library as it is
  */
 export async function kernelImage(): Promise<string | undefined> {
   if (image === undefined || !existsSync(image)) {
-    const at = await imagePath();
+    const at = path.join(imageFolder, await imageName());
     image = existsSync(at) ? at : undefined;
   }
   return image;
@@ -149,14 +149,27 @@ function engine(args: readonly string[]): Promise<boolean> {
   });
 }
 
+/** Time after which a file that is not finished belongs to nobody any more [ms]. */
+const abandoned = 600_000;
+
+/** Clears away images of earlier libraries, and what builds that were killed have left. */
+async function clearAway(folder: string, kept: string): Promise<void> {
+  for (const name of await readdir(folder)) {
+    const file = path.join(folder, name);
+    if (name === kept || (!name.endsWith(".image") && Date.now() - (await stat(file)).mtimeMs < abandoned)) continue;
+    await rm(file, { force: true });
+  }
+}
+
 /**
- * Makes the image where there is none, in some seconds, and clears away earlier ones. Where nobody may write, or the engine makes none,
- * kernels start without.
+ * Makes the image where there is none, in some seconds. Where nobody may write, or the engine makes none, kernels start without.
  *
+ * @param folder  where images are kept
  * @returns whether there is one now
  */
-export async function makeKernelImage(): Promise<boolean> {
-  const at = await imagePath();
+export async function makeKernelImage(folder = imageFolder): Promise<boolean> {
+  const name = await imageName();
+  const at = path.join(folder, name);
   if (existsSync(at)) return true;
   const part = `${at}.${process.pid}.part`;
   const entry = `${at}.${process.pid}.cjs`;
@@ -165,8 +178,7 @@ export async function makeKernelImage(): Promise<boolean> {
     await writeFile(entry, await script());
     if (!(await engine(["--snapshot-blob", part, "--build-snapshot", entry]))) return false;
     await rename(part, at);
-    for (const name of await readdir(folder))
-      if (name.endsWith(".image") && name !== path.basename(at)) await rm(path.join(folder, name), { force: true });
+    await clearAway(folder, name);
     return true;
   } catch {
     return false;

@@ -1,0 +1,77 @@
+import { mkdirSync, readdirSync, utimesSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { afterAll, expect, test } from "vitest";
+import { startKernel } from "../../src/notebook/kernel.js";
+import { kernelImage, makeKernelImage } from "../../src/notebook/kernel-image.js";
+import { dataModeVariable } from "../../src/notebook/output.js";
+import { scratchFolder } from "./scratch.js";
+
+const scratch = scratchFolder();
+afterAll(() => scratch.remove());
+
+/** What cells write in a kernel, and which declarations it read for them. */
+async function talk(image: string | undefined, cells: readonly string[]) {
+  const environment = { ...process.env, [dataModeVariable]: "data" };
+  const kernel = await startKernel({ folder: scratch.folder, environment, image });
+  const written: string[] = [];
+  for (const cell of cells) {
+    const { reply, idle } = kernel.execute(cell, ({ content }) => {
+      if (typeof content.text === "string") written.push(content.text);
+    });
+    await reply;
+    await idle;
+  }
+  const read = (await kernel.filesRead()).filter((file) => file.endsWith(".d.ts"));
+  await kernel.close();
+  return { written, read };
+}
+
+const cells = [
+  'import { capstanRatio } from "haulbook";\nimport { basename } from "node:path";',
+  "const ratio = capstanRatio({ frictionCoefficient: 0.1, wrapAngle: Math.PI });\nconsole.log(ratio, basename(process.cwd()));",
+  "const wrong: string = ratio;",
+  'throw new Error("as it should");',
+];
+
+test("a kernel of an image does what any kernel does, and has read the library already", {
+  timeout: 120_000,
+}, async () => {
+  const image = await kernelImage();
+  expect(image).toBeDefined();
+  const [plain, ahead] = await Promise.all([talk(undefined, cells), talk(image, cells)]);
+  expect(plain.read.length).toBeGreaterThan(100);
+  expect(ahead.read).toEqual([]);
+  expect(ahead.written.join("")).toContain("Type 'number' is not assignable to type 'string'");
+  const lines = (texts: readonly string[]) =>
+    texts
+      .join("")
+      .split("\n")
+      .filter((line) => !/^\s+at /u.test(line));
+  expect(lines(ahead.written)).toEqual(lines(plain.written));
+});
+
+test("a kernel starts without an image that is damaged", { timeout: 60_000 }, async () => {
+  const damaged = path.join(scratch.folder, "damaged.image");
+  for (const content of ["", "no image", Buffer.alloc(100_000, 7)]) {
+    writeFileSync(damaged, content);
+    const { written } = await talk(damaged, ["console.log(6 * 7)"]);
+    expect(written).toContain("42\n");
+  }
+});
+
+test("an image takes the place of earlier ones and of what was left unfinished", { timeout: 60_000 }, async () => {
+  const folder = path.join(scratch.folder, "images");
+  mkdirSync(folder);
+  for (const name of ["earlier.image", "left.part", "now.part"]) writeFileSync(path.join(folder, name), "");
+  utimesSync(path.join(folder, "left.part"), 0, 0);
+  expect(await makeKernelImage(folder)).toBe(true);
+  const current = path.basename((await kernelImage())!);
+  expect(readdirSync(folder).sort()).toEqual([current, "now.part"].sort());
+  expect(await makeKernelImage(folder)).toBe(true);
+});
+
+test("kernels start without an image where none can be kept", async () => {
+  const file = path.join(scratch.folder, "file");
+  writeFileSync(file, "");
+  expect(await makeKernelImage(path.join(file, "below"))).toBe(false);
+});
