@@ -1,4 +1,5 @@
-import { scaleLinear } from "d3-scale";
+import { ticks } from "d3-array";
+import { tickFormat } from "d3-scale";
 import type { Range } from "./scale.js";
 
 /** How a figure is laid out: for a phone, one panel on a wide page, or several side by side. */
@@ -25,9 +26,8 @@ export interface Tick {
  */
 export function axisTicks({ low, high }: Range, axis: "x" | "y", form: Form): Tick[] {
   const count = axis === "x" ? lowerTicks[form] : sideTicks;
-  const scale = scaleLinear([low, high], [0, 1]);
-  const format = scale.tickFormat(count);
-  return scale.ticks(count).map((at) => ({ at, label: grouped(format(at), Math.abs(at)) }));
+  const format = tickFormat(low, high, count);
+  return ticks(low, high, count).map((at) => ({ at, label: grouped(format(at), Math.abs(at)) }));
 }
 
 /** Numbers from ten thousand up stand in groups of three digits. */

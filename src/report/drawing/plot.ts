@@ -1,4 +1,3 @@
-import { scaleLinear } from "d3-scale";
 import type { Range } from "../../notebook/scale.js";
 
 /** Where the curves of a panel are drawn: a rectangle on the drawing [px], with its scales. */
@@ -15,11 +14,13 @@ export interface Plot {
 
 /** A rectangle with the scales of its axes. */
 export function plotOf(box: Pick<Plot, "left" | "top" | "width" | "height" | "ranges">): Plot {
-  const { x, y } = box.ranges;
+  const { width, height, ranges } = box;
+  const { x, y } = ranges;
+  const [across, up] = [x.high - x.low, y.high - y.low];
   return {
     ...box,
-    x: scaleLinear([x.low, x.high], [0, box.width]),
-    y: scaleLinear([y.low, y.high], [box.height, 0]),
+    x: (value) => width * ((value - x.low) / across),
+    y: (value) => height * (1 - (value - y.low) / up),
   };
 }
 
