@@ -5,9 +5,20 @@ import { chosenUnits, firstUnits, printed, type Units } from "../notebook/measur
 
 type Field = HTMLInputElement | HTMLSelectElement;
 
+/** Fields of each form by their names; a form keeps its fields, and to look for one takes time after each change of the page. */
+const fieldsOfForms = new WeakMap<HTMLFormElement, ReadonlyMap<string, Field[]>>();
+
+function fieldsByName(form: HTMLFormElement): ReadonlyMap<string, Field[]> {
+  const all = new Map<string, Field[]>();
+  for (const field of form.querySelectorAll<Field>("input[name], select[name]"))
+    all.set(field.name, [...(all.get(field.name) ?? []), field]);
+  fieldsOfForms.set(form, all);
+  return all;
+}
+
 /** Fields of the form that have a name: one, or all radio buttons of a group. */
-function fieldsNamed(form: HTMLFormElement, name: string): Field[] {
-  return [...form.querySelectorAll<Field>("input[name], select[name]")].filter((field) => field.name === name);
+function fieldsNamed(form: HTMLFormElement, name: string): readonly Field[] {
+  return (fieldsOfForms.get(form) ?? fieldsByName(form)).get(name) ?? [];
 }
 
 function textOf(fields: readonly Field[]): string | undefined {
@@ -60,8 +71,9 @@ export function sayWhereSlidersStand(
     if (control.kind !== "range") continue;
     const [field] = fieldsNamed(form, name);
     const text = printed(control.measure, Number(settings[name]), units);
-    const output = field?.parentElement?.querySelector("output");
-    if (output && output.textContent !== text) output.textContent = text;
-    field?.setAttribute("aria-valuetext", text);
+    if (field === undefined || field.getAttribute("aria-valuetext") === text) continue;
+    field.setAttribute("aria-valuetext", text);
+    const output = field.parentElement?.querySelector("output");
+    if (output) output.textContent = text;
   }
 }

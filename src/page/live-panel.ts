@@ -9,6 +9,7 @@ import { liveFigure } from "../report/livefigure.js";
 import { liveResults } from "../report/livepanel.js";
 import { copyText } from "./copy.js";
 import { fillForm, sayWhereSlidersStand, settingsIn, unitsIn } from "./form.js";
+import { PatchedPlace } from "./patch.js";
 
 /** How long a reader's hand rests before the sentence is spoken and the address written [ms]. */
 const rest = 250;
@@ -19,7 +20,8 @@ class LivePanelOnPage {
   readonly #place: HTMLElement;
   readonly #form: HTMLFormElement;
   readonly #figure: HTMLElement;
-  readonly #numbers: HTMLElement;
+  readonly #drawing: PatchedPlace;
+  readonly #numbers: PatchedPlace;
   #sentence = "";
   #width = 0;
   #drawn = false;
@@ -31,7 +33,8 @@ class LivePanelOnPage {
     this.#model = model;
     this.#form = this.#part("form");
     this.#figure = this.#part("figure");
-    this.#numbers = this.#part(".numbers-now");
+    this.#drawing = new PatchedPlace(this.#figure);
+    this.#numbers = new PatchedPlace(this.#part(".numbers-now"));
   }
 
   /** Takes a setting from the address, and follows the reader. */
@@ -117,8 +120,8 @@ class LivePanelOnPage {
     const { settings, units } = this.#shared();
     const { results, figure, sentence } = this.#model.compute(settings, units);
     sayWhereSlidersStand(this.#form, this.#model.controls, settings, units);
-    this.#numbers.innerHTML = liveResults(results).text;
-    this.#figure.innerHTML = liveFigure(figure, this.#width).text;
+    this.#numbers.write(liveResults(results).text);
+    this.#drawing.write(liveFigure(figure, this.#width).text);
     this.#sentence = sentence;
   }
 
