@@ -1,5 +1,9 @@
-/** The panel in which a reader tries a boat of their own: controls beside what they do. */
+/**
+ * The panel in which a reader tries a boat of their own: controls beside what they do. The parts of a page are painted
+ * each by itself, so that a panel that moves leaves the pictures of all others as they are.
+ */
 export const liveStyle = `
+.opening, .picture, .contents, .part { isolation: isolate; }
 .trial { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1.6rem 3rem; }
 .setting { display: contents; }
 .trial .controls[hidden] { display: none; }
