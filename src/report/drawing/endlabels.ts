@@ -136,7 +136,7 @@ function placeInside({ ends, size }: Label, plot: Plot, taken: Taken, nearEdge: 
       { left: x - air - 2 - size.width, top: y - size.height / 2, ...size },
     ];
     for (const place of places) {
-      const cost = costAt(place, plot, taken);
+      const cost = costAt(place, plot, taken, least);
       if (cost < least) [best, least] = [place, cost];
       if (cost <= quiet) return place;
     }

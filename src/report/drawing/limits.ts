@@ -53,9 +53,7 @@ export function limitNames({ plot, panel, taken, size, lineHeight }: LimitNames)
       const width = widestLine(lines, size) + 2 * air;
       const height = lines.length * lineHeight;
       const rule = plot.y(Math.min(plot.ranges.y.high, Math.max(plot.ranges.y.low, limit.value)));
-      const best = placesAlong(plot, rule, width, height).reduce((one, other) =>
-        costAt(other, plot, taken) < costAt(one, plot, taken) ? other : one,
-      );
+      const best = cheapest(placesAlong(plot, rule, width, height), plot, taken);
       taken.labels.push(best);
       return textBlock({
         lines,
@@ -66,6 +64,16 @@ export function limitNames({ plot, panel, taken, size, lineHeight }: LimitNames)
       });
     })
     .join("");
+}
+
+/** The first of the places at which a label costs least. */
+function cheapest(places: readonly Box[], plot: Plot, taken: Taken): Box {
+  let [best, least] = [places[0]!, Number.POSITIVE_INFINITY];
+  for (const place of places) {
+    const cost = costAt(place, plot, taken, least);
+    if (cost < least) [best, least] = [place, cost];
+  }
+  return best;
 }
 
 /** Above the rule before below it, left before right before between. */

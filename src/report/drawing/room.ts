@@ -11,8 +11,8 @@ export interface Box {
 
 /** What a label in a plot should not cover. */
 export interface Taken {
-  /** Places on curves and rules, a few pixels apart, and points. */
-  readonly places: readonly (readonly [number, number])[];
+  /** Places on curves and rules, a few pixels apart, and points: x and y of one after the other. */
+  readonly places: readonly number[];
   /** Labels that stand already. */
   readonly labels: Box[];
 }
@@ -23,35 +23,36 @@ const pointWeight = 6;
 
 /** Everything that the curves, points and limits of a panel take of its plot. */
 export function takenRoom(plot: Plot, { series, limits = [] }: Panel): Taken {
-  const places: [number, number][] = [];
-  const walk = ([fromX, fromY]: readonly [number, number], [toX, toY]: readonly [number, number]) => {
+  const places: number[] = [];
+  const walk = (fromX: number, fromY: number, toX: number, toY: number) => {
     const steps = Math.min(400, Math.max(1, Math.ceil(Math.hypot(toX - fromX, toY - fromY) / stride)));
     for (let step = 0; step < steps; step += 1)
-      places.push([fromX + ((toX - fromX) * step) / steps, fromY + ((toY - fromY) * step) / steps]);
+      places.push(fromX + ((toX - fromX) * step) / steps, fromY + ((toY - fromY) * step) / steps);
   };
   for (const { x, hauling, easing, line, points } of series) {
     for (const curve of [hauling, easing, line]) {
-      let last: [number, number] | undefined;
+      let [lastX, lastY] = [Number.NaN, Number.NaN];
       curve?.forEach((value, index) => {
-        const next: [number, number] | undefined = value === null ? undefined : [plot.x(x[index] ?? 0), plot.y(value)];
-        if (next !== undefined) {
-          if (last !== undefined) walk(last, next);
-          places.push(next);
-        }
-        last = next;
+        const [nextX, nextY] = value === null ? [Number.NaN, Number.NaN] : [plot.x(x[index] ?? 0), plot.y(value)];
+        if (!Number.isNaN(lastX + nextX)) walk(lastX, lastY, nextX, nextY);
+        if (value !== null) places.push(nextX, nextY);
+        [lastX, lastY] = [nextX, nextY];
       });
     }
     points?.forEach((value, index) => {
       if (value === null) return;
-      for (let count = 0; count < pointWeight; count += 1) places.push([plot.x(x[index] ?? 0), plot.y(value)]);
+      for (let count = 0; count < pointWeight; count += 1) places.push(plot.x(x[index] ?? 0), plot.y(value));
     });
   }
-  for (const { value } of limits) walk([0, plot.y(value)], [plot.width, plot.y(value)]);
+  for (const { value } of limits) walk(0, plot.y(value), plot.width, plot.y(value));
   return { places, labels: [] };
 }
 
-/** What a label costs at a place: little where nothing lies behind it, much over another label or beyond the plot. */
-export function costAt(box: Box, plot: Plot, taken: Taken): number {
+/**
+ * What a label costs at a place: little where nothing lies behind it, much over another label or beyond the plot. From
+ * `enough` on it is no longer counted.
+ */
+export function costAt(box: Box, plot: Plot, taken: Taken, enough = Number.POSITIVE_INFINITY): number {
   const right = box.left + box.width;
   const bottom = box.top + box.height;
   const beyond = box.left < 0 || box.top < 0 || right > plot.width || bottom > plot.height;
@@ -62,9 +63,13 @@ export function costAt(box: Box, plot: Plot, taken: Taken): number {
       box.top < other.top + other.height &&
       other.top < bottom,
   );
-  let hits = 0;
-  for (const [x, y] of taken.places) if (x >= box.left && x <= right && y >= box.top && y <= bottom) hits += 1;
-  return hits + (beyond ? 1e6 : 0) + (covered ? 1e4 : 0);
+  const { places } = taken;
+  let cost = (beyond ? 1e6 : 0) + (covered ? 1e4 : 0);
+  for (let at = 0; at < places.length && cost < enough; at += 2) {
+    const [x, y] = [places[at]!, places[at + 1]!];
+    if (x >= box.left && x <= right && y >= box.top && y <= bottom) cost += 1;
+  }
+  return cost;
 }
 
 /** From this cost on a label covers another or leaves the plot. */
