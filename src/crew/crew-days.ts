@@ -45,15 +45,23 @@ export interface CrewDaysInput {
   readonly marks?: readonly number[];
 }
 
+/** First place of a number that is no finite one above zero, or, where zero is allowed, of 0 or more; -1 when there is none. */
+function badPlace(column: Float64Array, zero: boolean): number {
+  for (let i = 0; i < column.length; i++) {
+    const value = column[i]!;
+    if (!((zero ? value >= 0 : value > 0) && value < Number.POSITIVE_INFINITY)) return i;
+  }
+  return -1;
+}
+
 function refuseBadColumns({ lengths, handForces }: DayColumns, crews: Crews): void {
-  const count = crews.holdingTension.length;
+  const { holdingTension, fatigueRate, recoveryRate, restFactor } = crews;
+  const columns = [holdingTension, fatigueRate, recoveryRate, restFactor];
   const sameLength =
-    lengths.length === handForces.length && Object.values(crews).every((column) => column.length === count);
-  const badLength = lengths.findIndex((value) => !(value > 0 && value < Number.POSITIVE_INFINITY));
-  const badForce = handForces.findIndex((value) => !(value >= 0 && value < Number.POSITIVE_INFINITY));
-  const badCrew = Object.values(crews).some((column: Float64Array) =>
-    column.some((value) => !(value > 0 && value < Number.POSITIVE_INFINITY)),
-  );
+    lengths.length === handForces.length && columns.every(({ length }) => length === holdingTension.length);
+  const badLength = badPlace(lengths, false);
+  const badForce = badPlace(handForces, true);
+  const badCrew = columns.some((column) => badPlace(column, false) >= 0);
   if (sameLength && badLength < 0 && badForce < 0 && !badCrew) return;
   throw new ValueError({
     quantity: "columns of a day",

@@ -79,7 +79,7 @@ export function dayByFactor(
 ): (factor: number) => DayColumns {
   const line = prepareLine(option.lineWith(values));
   return (factor) => {
-    const held = loads.map((load) => line.handForces(factor * load).easing);
+    const held = loads.map((load) => line.handForce(factor * load, "easing"));
     const handForces = new Float64Array(places.length);
     for (let index = 0; index < places.length; index++) handForces[index] = held[places[index]!]!;
     return { lengths, handForces };

@@ -13,7 +13,8 @@ export const coverControls = {
   wet: toggle("Wet"),
 };
 
-const strandCounts: Readonly<Record<"8" | "16" | "24", StrandCount>> = { 8: 8, 16: 16, 24: 24 };
+/** Strands of a cover by the value of their control. */
+export const strandCounts: Readonly<Record<"8" | "16" | "24", StrandCount>> = { 8: 8, 16: 16, 24: 24 };
 
 /** The cover that controls of this kind ask for. */
 export function coverOf(settings: {

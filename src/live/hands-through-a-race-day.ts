@@ -4,7 +4,7 @@ import { ratesOf } from "../crew/fatigue.js";
 import { holdingTension } from "../crew/grip-demand.js";
 import { dayAtHand, type SheetOption } from "../crew/sheet-option.js";
 import { bearings } from "../materials/bearings.js";
-import { coverFriction } from "../materials/covers.js";
+import { type Cover, coverFriction } from "../materials/covers.js";
 import { personalSpread } from "../materials/people-fatigue.js";
 import { stiffnessLaws } from "../materials/stiffness.js";
 import { type TreadName, treads } from "../materials/surfaces.js";
@@ -14,10 +14,11 @@ import type { Station } from "../reeving/reeving.js";
 import { tackle } from "../reeving/tackle.js";
 import { type Band, bandOf } from "../sources/band.js";
 import { coefficient } from "../sources/coefficient.js";
-import { sheetHold } from "../uncertainty/sheet-hold.js";
+import { sheetHolds } from "../uncertainty/sheet-hold.js";
 import { choice, slide } from "./control.js";
-import { coverControls, coverOf, treadWords } from "./covers.js";
+import { coverControls, coverOf, type strandCounts, treadWords } from "./covers.js";
 import { blockDrag, gennakerLoad, windForLoad } from "./demo-skiff.js";
+import { lastAnswer } from "./last-answer.js";
 import { liveModel } from "./model.js";
 import { drawnDay, gustFactor, raceDay, runsOf } from "./race-day.js";
 
@@ -31,8 +32,7 @@ const ownGrip = coefficient({
 });
 
 /** A sheet of 7 mm over one ratchet block of 55 mm, with a purchase of two parts before it where one is wanted. */
-function sheetOf(rest: Parameters<typeof coverOf>[0], tread: TreadName, parts: 1 | 2): SheetOption {
-  const cover = coverOf(rest);
+function sheetOf(cover: Cover, tread: TreadName, parts: 1 | 2): SheetOption {
   const { braidedCover } = stiffnessLaws;
   const diameter = 0.055;
   return {
@@ -78,6 +78,12 @@ function sheetOf(rest: Parameters<typeof coverOf>[0], tread: TreadName, parts: 1
   };
 }
 
+/** The sheet as the reader rigs it, and what of a load it leaves in the hand. */
+const rigged = lastAnswer((strands: keyof typeof strandCounts, wet: boolean, tread: TreadName, parts: 1 | 2) => {
+  const option = sheetOf(coverOf({ strands, wet }), tread, parts);
+  return { option, holds: sheetHolds(option) };
+});
+
 const hour = 3600;
 const drawnEvery = 120;
 
@@ -113,8 +119,8 @@ export const handsThroughARaceDay = liveModel({
       initial: ownGrip.value,
     }),
   },
-  compute: ({ wind, tread, purchase, races, grip, ...rest }, { say, sayFound }) => {
-    const option = sheetOf(rest, tread, purchase === "1" ? 1 : 2);
+  compute: ({ wind, strands, tread, wet, purchase, races, grip }, { say, sayFound }) => {
+    const { option, holds } = rigged(strands, wet, tread, purchase === "1" ? 1 : 2);
     const load = gennakerLoad(wind);
     const maximumGrip: Band = {
       value: grip,
@@ -134,12 +140,9 @@ export const handsThroughARaceDay = liveModel({
       low: windForLoad(most.low),
       high: windForLoad(most.high),
     };
-    const onRun = sheetHold(option, load);
+    const onRun = holds(load);
     const holding = holdingTension({ hold: option.hold, maximumGrip });
-    const asked = bandOf(
-      { gust: sheetHold(option, gustFactor * load), holding },
-      (one) => (100 * one.gust) / one.holding,
-    );
+    const asked = bandOf({ gust: holds(gustFactor * load), holding }, (one) => (100 * one.gust) / one.holding);
     const { stretches, marks, times: at } = drawnDay(intervals, drawnEvery);
     const day = crewDays({
       day: dayAtHand({ intervals: stretches, option }),

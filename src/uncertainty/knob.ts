@@ -90,28 +90,46 @@ function refusedKnob(name: string, value: string, allowed: string): ValueError {
 }
 
 /**
- * Fills the factors of every case from columns of even points.
+ * Makes knobs ready to be turned: each column of points is turned into factors once, however often it is asked for.
  *
  *     factor of a target = Π over its knobs of x(u) / middle value
  *
  * @param knobs  uncertain numbers
- * @param columns  a column of points for each knob, values between 0 and 1
- * @returns factors [-] by target, a column each
+ * @returns function from columns of even points between 0 and 1, one for each knob, to factors [-] by target, a column each
  */
-export function factorsOf(knobs: readonly Knob[], columns: readonly Float64Array[]): KnobFactors {
-  const factors: Partial<Record<KnobTarget, Float64Array>> = {};
-  const turn = ({ turns, record, bounds, falls }: TurnedAlong, points: Float64Array) => {
-    const draw = drawer(record, { minimum: 0, ...bounds });
-    const known = factors[turns];
-    const factor = known ?? new Float64Array(points.length).fill(1);
-    const sign = falls === true ? -1 : 1;
-    for (let i = 0; i < points.length; i++) factor[i]! *= draw(sign * normalDeviate(points[i]!)) / record.value;
-    factors[turns] = factor;
+export function turner(knobs: readonly Knob[]): (columns: readonly Float64Array[]) => KnobFactors {
+  const all = knobs.flatMap((knob, place) =>
+    [knob, ...(knob.along ?? [])].map((turned) => ({ place, turns: turned.turns, turn: remembered(turnOf(turned)) })),
+  );
+  return (columns) => {
+    const factors: Partial<Record<KnobTarget, Float64Array>> = {};
+    for (const { place, turns, turn } of all) {
+      const one = turn(columns[place]!);
+      const known = factors[turns];
+      factors[turns] = known === undefined ? one : known.map((factor, i) => factor * one[i]!);
+    }
+    return factors;
   };
-  knobs.forEach((knob, index) => {
-    for (const turned of [knob, ...(knob.along ?? [])]) turn(turned, columns[index]!);
-  });
-  return factors;
+}
+
+function turnOf({ record, bounds, falls }: TurnedAlong): (points: Float64Array) => Float64Array {
+  const draw = drawer(record, { minimum: 0, ...bounds });
+  const sign = falls === true ? -1 : 1;
+  return (points) => {
+    const factors = new Float64Array(points.length);
+    for (let i = 0; i < points.length; i++) factors[i] = draw(sign * normalDeviate(points[i]!)) / record.value;
+    return factors;
+  };
+}
+
+/** A function of a column that works out each column once, as long as somebody holds it. */
+function remembered(work: (column: Float64Array) => Float64Array): (column: Float64Array) => Float64Array {
+  const results = new WeakMap<Float64Array, Float64Array>();
+  return (column) => {
+    const result = results.get(column) ?? work(column);
+    results.set(column, result);
+    return result;
+  };
 }
 
 /** A sample of all knobs: one even set of points, one dimension a knob. */
@@ -120,7 +138,7 @@ export function sampleKnobs(
   { samples = defaultSamples, seed = defaultSeed }: SampleOptions,
 ): KnobFactors {
   checkKnobs(knobs);
-  return factorsOf(knobs, sobolPoints({ dimensions: Math.max(1, knobs.length), count: samples, seed }));
+  return turner(knobs)(sobolPoints({ dimensions: Math.max(1, knobs.length), count: samples, seed }));
 }
 
 /** Factors on the causes of a line, without that on its load. */

@@ -1,5 +1,5 @@
 import { compileBatch } from "../reeving/batch.js";
-import { checkKnobs, factorsOf, factorsOfLine } from "./knob.js";
+import { checkKnobs, factorsOfLine, turner } from "./knob.js";
 import type { UncertainLine } from "./line-band.js";
 import { type Sensitivity, type SensitivityInput, sensitivityOf } from "./sensitivity.js";
 
@@ -39,8 +39,9 @@ export function lineSensitivity({
 }: LineSensitivityInput): KnobSensitivity[] {
   checkKnobs(knobs);
   const solver = compileBatch(line);
+  const turn = turner(knobs);
   const model: SensitivityInput["model"] = (columns, results) => {
-    const factors = factorsOf(knobs, columns);
+    const factors = turn(columns);
     const loads = new Float64Array(results.length).fill(load);
     if (factors.load) for (let i = 0; i < loads.length; i++) loads[i]! *= factors.load[i]!;
     const easing = quantity === "easing" ? results : new Float64Array(results.length);

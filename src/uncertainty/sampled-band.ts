@@ -33,23 +33,44 @@ const modelSamples = 1024;
 export function sampledBand<Name extends string>(
   inputs: Readonly<Record<Name, Band>>,
   model: (values: Record<Name, number>) => number,
-  { samples = modelSamples, seed = defaultSeed, bounds, ownMiddle = false }: SampledBandOptions<Name> = {},
+  options: SampledBandOptions<Name> = {},
 ): Band {
+  return preparedSample(inputs, model, options)((result) => result);
+}
+
+/**
+ * A sample whose draws are made ready once, to be asked for one result after the other.
+ *
+ * @param inputs  named bands [SI]
+ * @param prepare  what is made of one value of each input, such as a line; it keeps no hold of the values
+ * @param options  as for one band
+ * @returns function from a result [any unit] of what is ready to its median with its 90 % band [unit of the result]
+ */
+export function preparedSample<Name extends string, Ready>(
+  inputs: Readonly<Record<Name, Band>>,
+  prepare: (values: Record<Name, number>) => Ready,
+  { samples = modelSamples, seed = defaultSeed, bounds, ownMiddle = false }: SampledBandOptions<Name>,
+): (result: (ready: Ready) => number) => Band {
   const names = Object.keys(inputs) as Name[];
   const draws = names.map((name) => drawer(inputs[name], bounds?.[name]));
   const columns = sobolPoints({ dimensions: Math.max(1, names.length), count: samples, seed });
-  const results = new Float64Array(samples);
   const values = {} as Record<Name, number>;
-  for (let i = 0; i < samples; i++) {
+  const valuesAt = (i: number) => {
     for (let j = 0; j < names.length; j++) values[names[j]!] = draws[j]!(normalDeviate(columns[j]![i]!));
-    results[i] = model(values);
-    if (!Number.isFinite(results[i]!)) throw notFinite(results[i]!, values);
-  }
-  const found = new Float64Array(ends.length);
-  quantilesInPlace(results, ends, found);
-  if (!ownMiddle) return { low: found[0]!, value: found[1]!, high: found[2]! };
+    return values;
+  };
+  const all = Array.from({ length: samples }, (_, i) => prepare(valuesAt(i)));
   for (const name of names) values[name] = inputs[name].value;
-  return { low: found[0]!, value: model(values), high: found[2]! };
+  const middle = ownMiddle ? [prepare(values)] : [];
+  return (result) => {
+    const results = Float64Array.from(all, result);
+    const bad = results.findIndex((one) => !Number.isFinite(one));
+    if (bad >= 0) throw notFinite(results[bad]!, valuesAt(bad));
+    const found = new Float64Array(ends.length);
+    quantilesInPlace(results, ends, found);
+    const [own = found[1]!] = middle.map(result);
+    return { low: found[0]!, value: own, high: found[2]! };
+  };
 }
 
 function notFinite(result: number, values: Readonly<Record<string, number>>): ValueError {
