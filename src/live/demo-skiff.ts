@@ -85,5 +85,7 @@ export function ballSheave({ diameter, wrapAngle }: Pick<Sheave, "diameter" | "w
 
 /** Evenly spread numbers from one end to the other. */
 export function evenly(from: number, to: number, count: number): number[] {
-  return Array.from({ length: count }, (_, index) => from + ((to - from) * index) / (count - 1));
+  const numbers: number[] = [];
+  for (let index = 0; index < count; index++) numbers.push(from + ((to - from) * index) / (count - 1));
+  return numbers;
 }

@@ -9,6 +9,7 @@ import { letOut } from "../motion/run-out.js";
 import { halyardRope, pressingForce, sailComingDown, sailGoingUp } from "../motion/sail.js";
 import { timeBand } from "../motion/time-verdict.js";
 import { knot } from "../quantity/constants.js";
+import { OutsideModelError } from "../quantity/errors.js";
 import { prepareLine } from "../reeving/line.js";
 import type { Sheave } from "../reeving/station.js";
 import { type RopeMake, ropeLinearDensity } from "../rope/make.js";
@@ -133,8 +134,19 @@ function movingOf(rig: Rig, values: Values, sailAt: "bottom" | "top") {
   };
 }
 
-/** As exact as on the page. */
-const tolerance = 1e-5;
+/** As exact as on the page; where that loses energy, a hundred times as exact. */
+const tolerances = [1e-5, 1e-7] as const;
+
+function followed(run: (tolerance: number) => Motion): Motion {
+  const [usual, fine] = tolerances;
+  try {
+    return run(usual);
+  } catch (error) {
+    if (error instanceof OutsideModelError) return run(fine);
+    throw error;
+  }
+}
+
 /** Longest hoist that is followed to its end [s]. */
 const patience = 120;
 
@@ -144,13 +156,14 @@ const crewOf = ({ two }: Rig, values: Values): HandLaw =>
 function hoist(rig: Rig, values: Values): Motion {
   const strokes: Strokes = values;
   const moving = movingOf(rig, values, "bottom");
-  return haul({ moving, lift: rig.lift, hand: crewOf(rig, values), strokes, tolerance, patience });
+  const hand = crewOf(rig, values);
+  return followed((tolerance) => haul({ moving, lift: rig.lift, hand, strokes, tolerance, patience }));
 }
 
 function drop(rig: Rig, values: Values): Motion {
   const moving = movingOf(rig, values, "top");
   const crew = rig.drawn ? { retrieval: meanForce(crewOf(rig, values), values) } : {};
-  return letOut({ moving, lift: rig.lift, tolerance, ...crew });
+  return followed((tolerance) => letOut({ moving, lift: rig.lift, tolerance, ...crew }));
 }
 
 /** Height of the head at some moments [m]. */
@@ -168,15 +181,15 @@ function heights({ points }: Motion, start: number, moments: readonly number[]):
 function fallBands(rig: Rig, middle: Values, moments: readonly number[]) {
   // Heights are counted down from far above: shifts are then added as they are, whether or not a run is already on deck.
   const names = moments.map((_, index) => `height ${index}`);
+  const speedOf = ({ stall, way, time }: Motion) => (stall === undefined ? way / time : 0);
   const inputs: Readonly<Record<string, Band>> = fallInputs(rig);
   const bands = bandsOf(inputs, (values): Readonly<Record<string, number>> => {
     const motion = drop(rig, { ...middle, ...values });
-    const { stall, way, time } = motion;
-    const course = heights(motion, -rig.lift, moments);
-    return {
-      speed: stall === undefined ? way / time : 0,
-      ...Object.fromEntries(names.map((name, index) => [name, course[index]!])),
-    };
+    const results: Record<string, number> = { speed: speedOf(motion) };
+    heights(motion, -rig.lift, moments).forEach((height, index) => {
+      results[names[index]!] = height;
+    });
+    return results;
   });
   const { value, low, high } = bands.speed!;
   const inside = (height: number) => Math.min(rig.lift, Math.max(0, height + 2 * rig.lift));

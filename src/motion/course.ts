@@ -80,7 +80,7 @@ export function courseOf({ moving, speed = 0, tolerance = 1e-7 }: CourseInput): 
   const start = 0.5 * ready.movingMass(0) * speed * speed;
   let time = 0;
   let stopped = 0;
-  let state: readonly number[] = places.map((place) => (place === "speed" ? speed : 0));
+  let state: Float64Array = Float64Array.from(places, (place) => (place === "speed" ? speed : 0));
   const kinetic = () => 0.5 * ready.movingMass(state[0]!) * state[1]! ** 2;
 
   return {
@@ -129,7 +129,7 @@ export function courseOf({ moving, speed = 0, tolerance = 1e-7 }: CourseInput): 
 
 interface From {
   readonly time: number;
-  readonly state: readonly number[];
+  readonly state: Float64Array;
   readonly tolerance: number;
   readonly points: CoursePoint[];
 }
@@ -138,12 +138,10 @@ function stretchOf(ready: ReadyLine, stretch: Stretch, { time, state, tolerance,
   const { way, hand, retrieval, goal, stroke, crawl } = stretch;
   const VR = ready.velocityRatio;
   const sign = way === "in" ? 1 : -1;
-  const at = (values: readonly number[]) => {
-    const speed = Math.max(0, sign * values[1]!);
-    const [offered, drawn] = [hand(VR * speed), retrieval?.(speed) ?? 0];
-    const moment = ready.moment({ travel: values[0]!, speed, way, hand: offered, retrieval: drawn });
-    return { speed, drawn, ...moment };
-  };
+  const speedIn = (values: Float64Array) => Math.max(0, sign * values[1]!);
+  const drawnAt = (speed: number) => retrieval?.(speed) ?? 0;
+  const at = (values: Float64Array, speed: number) =>
+    ready.moment({ travel: values[0]!, speed, way, hand: hand(VR * speed), retrieval: drawnAt(speed) });
   const begun = state[0]!;
   const events: [Ending, EventFunction][] = [
     ["there", (_, values) => sign * (goal - values[0]!)],
@@ -158,11 +156,12 @@ function stretchOf(ready: ReadyLine, stretch: Stretch, { time, state, tolerance,
     tolerance,
     events: events.map(([, event]) => event),
     derivative: (_, values, rates) => {
-      const { acceleration, handForce, power, speed, drawn } = at(values);
+      const speed = speedIn(values);
+      const { acceleration, handForce, power } = at(values, speed);
       rates[0] = values[1]!;
       rates[1] = acceleration;
       rates[2] = sign * handForce * VR * speed;
-      rates[3] = -sign * drawn * speed;
+      rates[3] = -sign * drawnAt(speed) * speed;
       rates[4] = power.gravity;
       rates[5] = power.wind;
       rates[6] = power.sail;
@@ -170,7 +169,9 @@ function stretchOf(ready: ReadyLine, stretch: Stretch, { time, state, tolerance,
       rates[8] = power.joining;
     },
     onPoint: (moment, values) => {
-      const { handForce } = at(values);
+      const speed = speedIn(values);
+      // A hand that lets a line out feels what it offers.
+      const handForce = way === "out" ? hand(VR * speed) : at(values, speed).handForce;
       points.push({
         time: moment,
         travel: values[0]!,
@@ -180,6 +181,8 @@ function stretchOf(ready: ReadyLine, stretch: Stretch, { time, state, tolerance,
       });
     },
   });
-  const ending: Ending = end.event === undefined ? "time" : events[end.event]![0];
+  // A stroke may end just where the goal is: what is there is there, whichever end was met first.
+  const there = sign * (goal - end.state[0]!) <= 0;
+  const ending: Ending = there ? "there" : end.event === undefined ? "time" : events[end.event]![0];
   return { time: end.time, state: end.state, ending };
 }

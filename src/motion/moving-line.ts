@@ -82,6 +82,7 @@ export interface ReadyLine {
   /** Mass that moves, brought to the speed of the load end [kg]. */
   readonly movingMass: (travel: number) => number;
   readonly velocityRatio: number;
+  /** What it does in a situation: the answer holds until the next question, so that thousands of them make no garbage. */
   readonly moment: (situation: Situation) => Moment;
 }
 
@@ -116,6 +117,16 @@ export function readyLine({ line, load, rope, handMass = 0, gravity = standardGr
   const loadInertia = (travel: number) => load.mass(travel) + density * left(travel);
   refuseNoMass(load.mass(0));
 
+  const now = { still: 0, mass: 1, offered: 0 };
+  /** What is missing at the hand or left at the load for an acceleration, by the way of the motion. */
+  const surpluses = {
+    in: (a: number) =>
+      line.handForce(Math.max(0, now.still + now.mass * a), "hauling") - (now.offered - handInertia * a),
+    out: (a: number) => now.still + now.mass * a - line.runOutLoad(Math.max(0, now.offered - handInertia * a)),
+  };
+  const power = { gravity: 0, wind: 0, sail: 0, stations: 0, joining: 0 };
+  const found = { acceleration: 0, handForce: 0, loadTension: 0, power };
+
   const moment = ({ travel, speed, way, hand, retrieval }: Situation): Moment => {
     const mass = loadInertia(travel);
     const pulledDown = weight(travel) + density * gravity * slope * left(travel);
@@ -125,29 +136,26 @@ export function readyLine({ line, load, rope, handMass = 0, gravity = standardGr
     const tailPull = way === "out" ? density * (VR * speed) ** 2 : 0;
     const sailPull = way === "in" ? joins * speed * speed : 0;
     const still = pulledDown + blown + retrieval + sailPull + (way === "in" ? against : -against);
-    const tension = (a: number) => still + mass * a;
-    const atHand = (a: number) => hand + hang + tailPull - handInertia * a;
+    const offered = hand + hang + tailPull;
+    now.still = still;
+    now.mass = mass;
+    now.offered = offered;
     const limp = -still / mass;
-    const surplus =
-      way === "in"
-        ? (a: number) => line.handForce(Math.max(0, tension(a)), "hauling") - atHand(a)
-        : (a: number) => tension(a) - line.runOutLoad(Math.max(0, atHand(a)));
-    const acceleration = surplus(limp) >= 0 ? limp : root(surplus, limp, (Math.abs(still) + hand + 1) / mass);
-    const loadTension = Math.max(0, tension(acceleration));
-    const handTension = way === "in" ? line.handForce(loadTension, "hauling") : atHand(acceleration);
+    const surplus = surpluses[way];
+    const missing = surplus(limp);
+    const acceleration = missing >= 0 ? limp : root(surplus, limp, missing, (Math.abs(still) + hand + 1) / mass);
+    const loadTension = Math.max(0, still + mass * acceleration);
+    const handTension = way === "in" ? line.handForce(loadTension, "hauling") : offered - handInertia * acceleration;
     const sign = way === "in" ? 1 : -1;
-    return {
-      acceleration,
-      handForce: way === "in" ? Math.max(hand, handTension - hang + handInertia * acceleration) : hand,
-      loadTension,
-      power: {
-        gravity: sign * (hang * VR - pulledDown) * speed,
-        wind: -sign * blown * speed,
-        sail: against * speed,
-        stations: sign * (VR * handTension - loadTension) * speed,
-        joining: (tailPull * VR + sailPull) * speed - (sign / 2) * (joins - passes) * speed ** 3,
-      },
-    };
+    found.acceleration = acceleration;
+    found.handForce = way === "in" ? Math.max(hand, handTension - hang + handInertia * acceleration) : hand;
+    found.loadTension = loadTension;
+    power.gravity = sign * (hang * VR - pulledDown) * speed;
+    power.wind = -sign * blown * speed;
+    power.sail = against * speed;
+    power.stations = sign * (VR * handTension - loadTension) * speed;
+    power.joining = (tailPull * VR + sailPull) * speed - (sign / 2) * (joins - passes) * speed ** 3;
+    return found;
   };
   return { movingMass: (travel) => loadInertia(travel) + handInertia * VR, velocityRatio: VR, moment };
 }
@@ -166,10 +174,10 @@ function refuseNoMass(mass: number): void {
   });
 }
 
-/** Root of a rising function, from a place where it is below zero. */
-function root(rising: (x: number) => number, start: number, width: number): number {
+/** Root of a rising function, from a place where its value is below zero. */
+function root(rising: (x: number) => number, start: number, below: number, width: number): number {
   let low = start;
-  let fLow = rising(low);
+  let fLow = below;
   let step = width;
   let high = low + step;
   let fHigh = rising(high);

@@ -1,29 +1,29 @@
 import { OutsideModelError } from "../quantity/errors.js";
 
-/** Rates of change of a state: written into `rates`, so that a step makes no garbage. */
-export type Derivative = (time: number, state: readonly number[], rates: number[]) => void;
+/** Rates of change of a state, written into `rates`; both are places that are used again for the next. */
+export type Derivative = (time: number, state: Float64Array, rates: Float64Array) => void;
 
 /** What falls from above zero to zero when an event happens. */
-export type EventFunction = (time: number, state: readonly number[]) => number;
+export type EventFunction = (time: number, state: Float64Array) => number;
 
 /** A start, an end, and what may end the run before. */
 export interface IntegrationInput {
   readonly derivative: Derivative;
   readonly time: number;
-  readonly state: readonly number[];
+  readonly state: ArrayLike<number>;
   /** Time at which the run ends if no event does [s]. */
   readonly end: number;
   readonly events: readonly EventFunction[];
   /** Error allowed in a step, of each number of the state and of one unit of it. */
   readonly tolerance: number;
-  /** Told the state at the end of every step, and at three times within it. */
-  readonly onPoint?: (time: number, state: readonly number[]) => void;
+  /** Told the state at the end of every step, and at three times within it; its place is used again for the next. */
+  readonly onPoint?: (time: number, state: Float64Array) => void;
 }
 
 /** Where a run ended. */
 export interface Integration {
   readonly time: number;
-  readonly state: readonly number[];
+  readonly state: Float64Array;
   /** Place of the event in the list; absent when the end time was reached. */
   readonly event?: number;
 }
@@ -75,42 +75,42 @@ const mostSteps = 200_000;
  */
 export function integrate(input: IntegrationInput): Integration {
   const { derivative, end, events, tolerance, onPoint } = input;
-  const n = input.state.length;
-  const rows = () => Array.from({ length: 7 }, () => new Array<number>(n).fill(0));
-  const k = rows();
+  const pair = new Pair(derivative, input.state.length);
   let time = input.time;
-  let state = [...input.state];
+  let state: Float64Array = Float64Array.from(input.state);
+  let next: Float64Array = new Float64Array(state.length);
+  let before: Float64Array = Float64Array.from(events, (event) => event(time, state));
+  let after: Float64Array = new Float64Array(events.length);
   onPoint?.(time, state);
-  derivative(time, state, k[0]!);
-  let before = events.map((event) => event(time, state));
-  let step = Math.min(end - time, firstStep(state, k[0]!, tolerance));
+  pair.begin(time, state);
+  let step = Math.min(end - time, firstStep(state, pair.rates, tolerance));
   for (let count = 0; time < end; count++) {
     const least = 1e-13 * Math.max(1, Math.abs(time));
     if (count > mostSteps || !(step > least)) {
       if (end - time <= least) break;
       throw stuck(time, step);
     }
-    const next = take(derivative, time, state, step, k);
-    const error = errorOf(k, state, next, step, tolerance);
+    pair.take(time, state, step, next);
+    const error = pair.error(state, next, step, tolerance);
     if (!(error <= 1)) {
       step *= Number.isFinite(error) ? Math.max(0.2, 0.9 * error ** -0.2) : 0.1;
       continue;
     }
-    const dense = denseOutput(state, next, step, k);
-    const after = events.map((event) => event(time + step, next));
-    const found = firstEvent(events, { time, step, before, after, dense });
+    pair.bend(state, next, step);
+    for (let event = 0; event < events.length; event++) after[event] = events[event]!(time + step, next);
+    const found = firstEvent(events, { time, step, before, after, pair });
     if (found !== undefined) {
-      report(onPoint, time, found.share * step, (share) => dense(share * found.share));
-      const last = found.share === 1 ? next : take(derivative, time, state, found.share * step, k);
-      onPoint?.(time + found.share * step, last);
-      return { time: time + found.share * step, state: last, event: found.event };
+      report(onPoint, { time, step, pair }, found.share);
+      if (found.share < 1) pair.take(time, state, found.share * step, next);
+      onPoint?.(time + found.share * step, next);
+      return { time: time + found.share * step, state: next, event: found.event };
     }
-    report(onPoint, time, step, dense);
+    report(onPoint, { time, step, pair }, 1);
     time += step;
-    state = next;
-    before = after;
+    [state, next] = [next, state];
+    [before, after] = [after, before];
     onPoint?.(time, state);
-    for (let index = 0; index < n; index++) k[0]![index] = k[6]![index]!;
+    pair.goOn();
     step = Math.min(end - time, step * Math.min(5, Math.max(0.2, 0.9 * Math.max(error, 1e-10) ** -0.2)));
   }
   return { time, state };
@@ -125,70 +125,126 @@ function stuck(time: number, step: number): OutsideModelError {
   });
 }
 
-function firstStep(state: readonly number[], rates: readonly number[], tolerance: number): number {
+function firstStep(state: Float64Array, rates: Float64Array, tolerance: number): number {
   const size = Math.hypot(...state) + 1;
   return Math.min(0.01, (tolerance ** 0.2 * size) / (Math.hypot(...rates) + size));
 }
 
-/** One step of the pair; leaves its slopes in `k`, the first of which must be there already. */
-function take(f: Derivative, time: number, state: readonly number[], step: number, k: number[][]): number[] {
-  const next = new Array<number>(state.length);
-  for (let stage = 1; stage < 7; stage++) {
-    const row = a[stage]!;
-    for (let index = 0; index < next.length; index++) {
-      let sum = 0;
-      for (let earlier = 0; earlier < stage; earlier++) sum += row[earlier]! * k[earlier]![index]!;
-      next[index] = state[index]! + step * sum;
+/** The pair at work on one run: its places are used again for every step, so that a step makes no garbage. */
+class Pair {
+  readonly #derivative: Derivative;
+  readonly #k: readonly Float64Array[];
+  readonly #from: Float64Array;
+  readonly #change: Float64Array;
+  readonly #bend: Float64Array;
+  readonly #twist: Float64Array;
+  readonly #rest: Float64Array;
+  readonly #within: Float64Array;
+
+  constructor(derivative: Derivative, n: number) {
+    const column = () => new Float64Array(n);
+    this.#derivative = derivative;
+    this.#k = Array.from({ length: 7 }, column);
+    this.#from = column();
+    this.#change = column();
+    this.#bend = column();
+    this.#twist = column();
+    this.#rest = column();
+    this.#within = column();
+  }
+
+  /** Rates at the beginning of the step. */
+  get rates(): Float64Array {
+    return this.#k[0]!;
+  }
+
+  begin(time: number, state: Float64Array): void {
+    this.#derivative(time, state, this.rates);
+  }
+
+  /** The end of a step is the beginning of the next. */
+  goOn(): void {
+    this.rates.set(this.#k[6]!);
+  }
+
+  /** One step, from rates at its beginning that must be there already. */
+  take(time: number, state: Float64Array, step: number, next: Float64Array): void {
+    for (let stage = 1; stage < 7; stage++) {
+      this.#weighted(a[stage]!, next);
+      for (let index = 0; index < next.length; index++) next[index] = state[index]! + step * next[index]!;
+      this.#derivative(time + c[stage]! * step, next, this.#k[stage]!);
     }
-    f(time + c[stage]! * step, next, k[stage]!);
   }
-  return next;
-}
 
-function errorOf(k: number[][], state: readonly number[], next: readonly number[], step: number, tol: number): number {
-  let worst = 0;
-  for (let index = 0; index < state.length; index++) {
-    let sum = 0;
-    for (let stage = 0; stage < 7; stage++) sum += e[stage]! * k[stage]![index]!;
-    const scale = tol * (1 + Math.max(Math.abs(state[index]!), Math.abs(next[index]!)));
-    const share = Math.abs(step * sum) / scale;
-    if (Number.isNaN(share)) return Number.NaN;
-    worst = Math.max(worst, share);
+  /** Slopes of the stages, each with its weight, added up. */
+  #weighted(weights: readonly number[], sums: Float64Array): void {
+    sums.fill(0);
+    for (let stage = 0; stage < weights.length; stage++) {
+      const [weight, slopes] = [weights[stage]!, this.#k[stage]!];
+      for (let index = 0; index < sums.length; index++) sums[index]! += weight * slopes[index]!;
+    }
   }
-  return worst;
-}
 
-/** State at a share of the step. */
-function denseOutput(state: readonly number[], next: readonly number[], step: number, k: number[][]) {
-  const change = state.map((value, index) => next[index]! - value);
-  const bend = change.map((value, index) => step * k[0]![index]! - value);
-  const twist = change.map((value, index) => value - step * k[6]![index]! - bend[index]!);
-  const rest = state.map((_, index) => step * d.reduce((sum, weight, stage) => sum + weight * k[stage]![index]!, 0));
-  return (share: number): number[] =>
-    state.map((value, index) => {
-      const back = 1 - share;
-      return value + share * (change[index]! + back * (bend[index]! + share * (twist[index]! + back * rest[index]!)));
-    });
+  /** Error of a step over what is allowed. */
+  error(state: Float64Array, next: Float64Array, step: number, tolerance: number): number {
+    this.#weighted(e, this.#within);
+    let worst = 0;
+    for (let index = 0; index < state.length; index++) {
+      const scale = tolerance * (1 + Math.max(Math.abs(state[index]!), Math.abs(next[index]!)));
+      const share = Math.abs(step * this.#within[index]!) / scale;
+      if (Number.isNaN(share)) return Number.NaN;
+      worst = Math.max(worst, share);
+    }
+    return worst;
+  }
+
+  /** Takes up a step for its dense output. */
+  bend(state: Float64Array, next: Float64Array, step: number): void {
+    const [first, last] = [this.rates, this.#k[6]!];
+    this.#from.set(state);
+    this.#weighted(d, this.#rest);
+    for (let index = 0; index < state.length; index++) {
+      const change = next[index]! - state[index]!;
+      const bend = step * first[index]! - change;
+      this.#change[index] = change;
+      this.#bend[index] = bend;
+      this.#twist[index] = change - step * last[index]! - bend;
+      this.#rest[index]! *= step;
+    }
+  }
+
+  /** State at a share of the step; its place is used again for the next. */
+  at(share: number): Float64Array {
+    const back = 1 - share;
+    const within = this.#within;
+    for (let index = 0; index < within.length; index++) {
+      const bent = this.#bend[index]! + share * (this.#twist[index]! + back * this.#rest[index]!);
+      within[index] = this.#from[index]! + share * (this.#change[index]! + back * bent);
+    }
+    return within;
+  }
 }
 
 interface Step {
   readonly time: number;
   readonly step: number;
-  readonly before: readonly number[];
-  readonly after: readonly number[];
-  readonly dense: (share: number) => number[];
+  readonly pair: Pair;
 }
 
 /** The event that comes first in the step, with the share of the step at which it does. */
-function firstEvent(events: readonly EventFunction[], { time, step, before, after, dense }: Step) {
+function firstEvent(
+  events: readonly EventFunction[],
+  { time, step, before, after, pair }: Step & { readonly before: Float64Array; readonly after: Float64Array },
+) {
   let first: { event: number; share: number } | undefined;
-  for (const [event, height] of events.entries()) {
+  for (let event = 0; event < events.length; event++) {
     if (!(before[event]! > 0 && after[event]! <= 0)) continue;
+    const height = events[event]!;
     let low = 0;
     let high = 1;
     for (let halving = 0; halving < 50 && high - low > 1e-14; halving++) {
       const middle = (low + high) / 2;
-      if (height(time + middle * step, dense(middle)) > 0) low = middle;
+      if (height(time + middle * step, pair.at(middle)) > 0) low = middle;
       else high = middle;
     }
     if (first === undefined || high < first.share) first = { event, share: high };
@@ -196,11 +252,11 @@ function firstEvent(events: readonly EventFunction[], { time, step, before, afte
   return first;
 }
 
-function report(
-  onPoint: IntegrationInput["onPoint"],
-  time: number,
-  step: number,
-  dense: (share: number) => number[],
-): void {
-  if (onPoint) for (const share of [0.25, 0.5, 0.75]) onPoint(time + share * step, dense(share));
+/** Tells of three points within the step, or within a first share of it. */
+function report(onPoint: IntegrationInput["onPoint"], { time, step, pair }: Step, reached: number): void {
+  if (onPoint === undefined) return;
+  for (let quarter = 1; quarter < 4; quarter++) {
+    const share = quarter / 4;
+    onPoint(time + share * (reached * step), pair.at(share * reached));
+  }
 }

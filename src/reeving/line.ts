@@ -82,13 +82,17 @@ export function prepareLine(line: Line): PreparedLine {
   refuseRepeats(line.stations);
   const passages = line.stations.map((station) => passageOf(station, line.rope));
   const velocityRatio = passages.reduce((product, passage) => product * passage.velocityRatio, 1);
-  const runOutLoad = (left = 0) =>
-    passages.reduceRight((tension, passage) => passage.leastLoad(tension), within("handTension", left));
-  const handForce = (load: number, direction: Direction) =>
-    passages.reduce(
-      (tension, passage) => Math.max(0, passage.through(tension, direction)),
-      within("loadTension", load),
-    );
+  const fromHand = [...passages].reverse();
+  const runOutLoad = (left = 0) => {
+    let tension = within("handTension", left);
+    for (const passage of fromHand) tension = passage.leastLoad(tension);
+    return tension;
+  };
+  const handForce = (load: number, direction: Direction) => {
+    let tension = within("loadTension", load);
+    for (const passage of passages) tension = Math.max(0, passage.through(tension, direction));
+    return tension;
+  };
   return {
     velocityRatio,
     runOutLoad,

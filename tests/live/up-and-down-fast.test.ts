@@ -37,6 +37,20 @@ describe("a sail that goes up and down", () => {
     expect(value(sail, "Down in", { lee: false, down: "drawn" })).toBeGreaterThan(0);
   });
 
+  it("answers at every step of its sliders, and never goes higher than its way", { timeout: 60_000 }, () => {
+    for (const control of ["mass", "area", "lift"]) {
+      const known = sail.controls[control]!;
+      if (known.kind !== "range") throw new Error(`${control} is no slider.`);
+      const steps = Math.round((known.maximum - known.minimum) / known.step);
+      for (let step = 0; step <= steps; step++) {
+        const at = Number((known.minimum + step * known.step).toPrecision(12));
+        const { results } = sail.compute({ [control]: at });
+        const stopped = results.find(({ label }) => label === "Up as far as")?.value ?? 0;
+        expect(stopped, `${control} ${at}`).toBeLessThan(control === "lift" ? at : 6.5);
+      }
+    }
+  });
+
   it("says how far a hoist gets that stalls", () => {
     const stalled = sail.compute({ mass: 20000 });
     expect(stalled.sentence).toContain("The hoist stops after");
