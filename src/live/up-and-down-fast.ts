@@ -181,11 +181,11 @@ function heights({ points }: Motion, start: number, moments: readonly number[]):
 function fallBands(rig: Rig, middle: Values, moments: readonly number[]) {
   // Heights are counted down from far above: shifts are then added as they are, whether or not a run is already on deck.
   const names = moments.map((_, index) => `height ${index}`);
-  const speedOf = ({ stall, way, time }: Motion) => (stall === undefined ? way / time : 0);
   const inputs: Readonly<Record<string, Band>> = fallInputs(rig);
   const bands = bandsOf(inputs, (values): Readonly<Record<string, number>> => {
     const motion = drop(rig, { ...middle, ...values });
-    const results: Record<string, number> = { speed: speedOf(motion) };
+    const { stall, way, time } = motion;
+    const results: Record<string, number> = { speed: stall === undefined ? way / time : 0 };
     heights(motion, -rig.lift, moments).forEach((height, index) => {
       results[names[index]!] = height;
     });

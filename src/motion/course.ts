@@ -140,8 +140,14 @@ function stretchOf(ready: ReadyLine, stretch: Stretch, { time, state, tolerance,
   const sign = way === "in" ? 1 : -1;
   const speedIn = (values: Float64Array) => Math.max(0, sign * values[1]!);
   const drawnAt = (speed: number) => retrieval?.(speed) ?? 0;
-  const at = (values: Float64Array, speed: number) =>
-    ready.moment({ travel: values[0]!, speed, way, hand: hand(VR * speed), retrieval: drawnAt(speed) });
+  const situation = { travel: 0, speed: 0, way, hand: 0, retrieval: 0 };
+  const at = (values: Float64Array, speed: number) => {
+    situation.travel = values[0]!;
+    situation.speed = speed;
+    situation.hand = hand(VR * speed);
+    situation.retrieval = drawnAt(speed);
+    return ready.moment(situation);
+  };
   const begun = state[0]!;
   const events: [Ending, EventFunction][] = [
     ["there", (_, values) => sign * (goal - values[0]!)],

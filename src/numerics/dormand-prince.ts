@@ -75,7 +75,7 @@ const mostSteps = 200_000;
  */
 export function integrate(input: IntegrationInput): Integration {
   const { derivative, end, events, tolerance, onPoint } = input;
-  const pair = new Pair(derivative, input.state.length);
+  const pair = pairFor(derivative, input.state.length);
   let time = input.time;
   let state: Float64Array = Float64Array.from(input.state);
   let next: Float64Array = new Float64Array(state.length);
@@ -98,14 +98,15 @@ export function integrate(input: IntegrationInput): Integration {
     }
     pair.bend(state, next, step);
     for (let event = 0; event < events.length; event++) after[event] = events[event]!(time + step, next);
-    const found = firstEvent(events, { time, step, before, after, pair });
+    const found = firstEvent(events, { time, state, step, before, after, pair });
     if (found !== undefined) {
-      report(onPoint, { time, step, pair }, found.share);
+      report(onPoint, { time, state, step, pair }, found.share);
       if (found.share < 1) pair.take(time, state, found.share * step, next);
       onPoint?.(time + found.share * step, next);
+      spare = pair;
       return { time: time + found.share * step, state: next, event: found.event };
     }
-    report(onPoint, { time, step, pair }, 1);
+    report(onPoint, { time, state, step, pair }, 1);
     time += step;
     [state, next] = [next, state];
     [before, after] = [after, before];
@@ -113,7 +114,18 @@ export function integrate(input: IntegrationInput): Integration {
     pair.goOn();
     step = Math.min(end - time, step * Math.min(5, Math.max(0.2, 0.9 * Math.max(error, 1e-10) ** -0.2)));
   }
+  spare = pair;
   return { time, state };
+}
+
+/** What a run has left, for the next one; a run within a run makes its own. */
+let spare: Pair | undefined;
+
+function pairFor(derivative: Derivative, n: number): Pair {
+  const pair = spare?.rates.length === n ? spare : new Pair(n);
+  spare = undefined;
+  pair.derivative = derivative;
+  return pair;
 }
 
 function stuck(time: number, step: number): OutsideModelError {
@@ -132,20 +144,17 @@ function firstStep(state: Float64Array, rates: Float64Array, tolerance: number):
 
 /** The pair at work on one run: its places are used again for every step, so that a step makes no garbage. */
 class Pair {
-  readonly #derivative: Derivative;
+  derivative: Derivative = () => {};
   readonly #k: readonly Float64Array[];
-  readonly #from: Float64Array;
   readonly #change: Float64Array;
   readonly #bend: Float64Array;
   readonly #twist: Float64Array;
   readonly #rest: Float64Array;
   readonly #within: Float64Array;
 
-  constructor(derivative: Derivative, n: number) {
+  constructor(n: number) {
     const column = () => new Float64Array(n);
-    this.#derivative = derivative;
     this.#k = Array.from({ length: 7 }, column);
-    this.#from = column();
     this.#change = column();
     this.#bend = column();
     this.#twist = column();
@@ -159,7 +168,7 @@ class Pair {
   }
 
   begin(time: number, state: Float64Array): void {
-    this.#derivative(time, state, this.rates);
+    this.derivative(time, state, this.rates);
   }
 
   /** The end of a step is the beginning of the next. */
@@ -172,7 +181,7 @@ class Pair {
     for (let stage = 1; stage < 7; stage++) {
       this.#weighted(a[stage]!, next);
       for (let index = 0; index < next.length; index++) next[index] = state[index]! + step * next[index]!;
-      this.#derivative(time + c[stage]! * step, next, this.#k[stage]!);
+      this.derivative(time + c[stage]! * step, next, this.#k[stage]!);
     }
   }
 
@@ -201,7 +210,6 @@ class Pair {
   /** Takes up a step for its dense output. */
   bend(state: Float64Array, next: Float64Array, step: number): void {
     const [first, last] = [this.rates, this.#k[6]!];
-    this.#from.set(state);
     this.#weighted(d, this.#rest);
     for (let index = 0; index < state.length; index++) {
       const change = next[index]! - state[index]!;
@@ -213,13 +221,13 @@ class Pair {
     }
   }
 
-  /** State at a share of the step; its place is used again for the next. */
-  at(share: number): Float64Array {
+  /** State at a share of the step that begins at a state; its place is used again for the next. */
+  at(state: Float64Array, share: number): Float64Array {
     const back = 1 - share;
     const within = this.#within;
     for (let index = 0; index < within.length; index++) {
       const bent = this.#bend[index]! + share * (this.#twist[index]! + back * this.#rest[index]!);
-      within[index] = this.#from[index]! + share * (this.#change[index]! + back * bent);
+      within[index] = state[index]! + share * (this.#change[index]! + back * bent);
     }
     return within;
   }
@@ -227,6 +235,7 @@ class Pair {
 
 interface Step {
   readonly time: number;
+  readonly state: Float64Array;
   readonly step: number;
   readonly pair: Pair;
 }
@@ -234,7 +243,7 @@ interface Step {
 /** The event that comes first in the step, with the share of the step at which it does. */
 function firstEvent(
   events: readonly EventFunction[],
-  { time, step, before, after, pair }: Step & { readonly before: Float64Array; readonly after: Float64Array },
+  { time, state, step, before, after, pair }: Step & { readonly before: Float64Array; readonly after: Float64Array },
 ) {
   let first: { event: number; share: number } | undefined;
   for (let event = 0; event < events.length; event++) {
@@ -244,7 +253,7 @@ function firstEvent(
     let high = 1;
     for (let halving = 0; halving < 50 && high - low > 1e-14; halving++) {
       const middle = (low + high) / 2;
-      if (height(time + middle * step, pair.at(middle)) > 0) low = middle;
+      if (height(time + middle * step, pair.at(state, middle)) > 0) low = middle;
       else high = middle;
     }
     if (first === undefined || high < first.share) first = { event, share: high };
@@ -253,10 +262,10 @@ function firstEvent(
 }
 
 /** Tells of three points within the step, or within a first share of it. */
-function report(onPoint: IntegrationInput["onPoint"], { time, step, pair }: Step, reached: number): void {
+function report(onPoint: IntegrationInput["onPoint"], { time, state, step, pair }: Step, reached: number): void {
   if (onPoint === undefined) return;
   for (let quarter = 1; quarter < 4; quarter++) {
     const share = quarter / 4;
-    onPoint(time + share * (reached * step), pair.at(share * reached));
+    onPoint(time + share * (reached * step), pair.at(state, share * reached));
   }
 }

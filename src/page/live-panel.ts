@@ -54,6 +54,8 @@ class LivePanelOnPage {
     this.#part<HTMLButtonElement>("button.copy").addEventListener("click", () => void this.#copy());
     window.addEventListener("hashchange", () => this.#takeAddress());
     new ResizeObserver(() => this.#fit()).observe(this.#figure);
+    // Computed once while nobody asks, so that the first answer finds the browser prepared.
+    window.requestIdleCallback?.(() => this.#answer(this.#shared()));
   }
 
   #part<Part extends Element>(selector: string): Part {
@@ -118,11 +120,16 @@ class LivePanelOnPage {
 
   #draw(): void {
     const { settings, units } = this.#shared();
-    const { results, figure, sentence } = this.#model.compute(settings, units);
+    const { numbers, drawing, sentence } = this.#answer({ settings, units });
     sayWhereSlidersStand(this.#form, this.#model.controls, settings, units);
-    this.#numbers.write(liveResults(results).text);
-    this.#drawing.write(liveFigure(figure, this.#width).text);
+    this.#numbers.write(numbers);
+    this.#drawing.write(drawing);
     this.#sentence = sentence;
+  }
+
+  #answer({ settings, units }: Shared) {
+    const { results, figure, sentence } = this.#model.compute(settings, units);
+    return { numbers: liveResults(results).text, drawing: liveFigure(figure, this.#width).text, sentence };
   }
 
   /** What is said waits until the reader rests, so that it is spoken once. */

@@ -33,3 +33,15 @@ export function within(name: QuantityName, value: number, minimum?: number, maxi
     advice: `Give it in ${entry.unit === "1" ? "no unit" : entry.unit}, for example parseQuantity("${name}", "${entry.example}").`,
   });
 }
+
+/**
+ * The same for one quantity that is looked at again and again: its range is looked up once.
+ *
+ * @param name  quantity of the vocabulary
+ * @returns function that returns a value inside the range and refuses any other as `within` does [SI]
+ * Example: guard("ropeDiameter")(0.006) → 0.006
+ */
+export function guard(name: QuantityName): (value: number) => number {
+  const { minimum, maximum }: VocabularyEntry = vocabulary[name];
+  return (value) => (typeof value === "number" && value >= minimum && value <= maximum ? value : within(name, value));
+}

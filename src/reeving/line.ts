@@ -1,5 +1,5 @@
 import { ReevingError } from "../quantity/errors.js";
-import { within, withUnit } from "../quantity/guard.js";
+import { guard, within, withUnit } from "../quantity/guard.js";
 import { checkWhole } from "./known-part.js";
 import type { Direction } from "./mechanism-loads.js";
 import { type BlockLoad, type Passage, passageOf } from "./passage.js";
@@ -66,6 +66,9 @@ export interface PreparedLine {
   runOutLoad(left?: number): number;
 }
 
+const handTension = guard("handTension");
+const loadTension = guard("loadTension");
+
 /**
  * Makes a line ready: works out every station once.
  *
@@ -84,12 +87,12 @@ export function prepareLine(line: Line): PreparedLine {
   const velocityRatio = passages.reduce((product, passage) => product * passage.velocityRatio, 1);
   const fromHand = [...passages].reverse();
   const runOutLoad = (left = 0) => {
-    let tension = within("handTension", left);
+    let tension = handTension(left);
     for (const passage of fromHand) tension = passage.leastLoad(tension);
     return tension;
   };
   const handForce = (load: number, direction: Direction) => {
-    let tension = within("loadTension", load);
+    let tension = loadTension(load);
     for (const passage of passages) tension = Math.max(0, passage.through(tension, direction));
     return tension;
   };
