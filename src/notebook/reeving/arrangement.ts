@@ -4,10 +4,20 @@ import { type Course, courseOf, type Reach, type Way } from "./course.js";
 import { labelBoxes, leader } from "./label-room.js";
 import type { Spot } from "./pen.js";
 import { courseBox, placedCourse } from "./placed-course.js";
-import { type Box, moved, type Shape, shapeBox, type TextLine, textLead, textSize, textWidth } from "./shapes.js";
+import {
+  type Box,
+  moved,
+  overlapping,
+  type Shape,
+  shapeBox,
+  type TextLine,
+  textLead,
+  textSize,
+  textWidth,
+} from "./shapes.js";
 import { drawnCourse, labelTexts, textIn, textRoom } from "./strip.js";
 import { directions, type Strips } from "./strips.js";
-import { takenRoom } from "./taken-room.js";
+import { pieces, takenRoom } from "./taken-room.js";
 import { ropeWidth } from "./thickness.js";
 import { type EndWords, footNote, stripTitle } from "./words.js";
 import { wrapped } from "./wrapped.js";
@@ -33,10 +43,28 @@ const margin = 8;
 const stripGap = 26;
 const widestNote = 640;
 const largestScale = 1.3;
+const wideWidth = 900;
+/** Least scale at which two strips stand beside each other. */
+const leastBeside = 0.6;
 
-/** From the load at the left to the hand at the right, labels around. */
+/** From the load at the left to the hand at the right, labels around; both ways beside each other where they fit. */
 export function wideArrangement(strips: Strips, way: Way, words: EndWords): Arrangement {
-  const width = 900;
+  const half = laidInWidth(strips, way, words, wideWidth / 2);
+  if (half.scale >= leastBeside && leadersAreClear(half.laid))
+    return arranged(wideWidth, strips, words, half.laid, wideWidth / 2);
+  return arranged(wideWidth, strips, words, laidInWidth(strips, way, words, wideWidth).laid);
+}
+
+/** Whether no thin line from a spot to its label runs through another label. */
+function leadersAreClear({ course, boxes }: LaidOut): boolean {
+  return spotsOf(course).every((spot, index) => {
+    const line = pieces(leader(spot, boxes[index]!) ?? [], 0);
+    return boxes.every((box, other) => other === index || !line.some((piece) => overlapping(piece, box)));
+  });
+}
+
+/** A course with its labels in a width of the page, as long as it may get there. */
+function laidInWidth(strips: Strips, way: Way, words: EndWords, width: number): { laid: LaidOut; scale: number } {
   const labelRoom = 150;
   const room = width - 250;
   const reaches: Reach[] = [210, 180, 150, 125, 100, 75, 50].map((along) => ({ along, aside: 112 }));
@@ -56,13 +84,7 @@ export function wideArrangement(strips: Strips, way: Way, words: EndWords): Arra
     { left: margin, right: width - margin },
   );
   const boxes = spots.map((_, index) => found[order.indexOf(index)]!);
-  return arranged(width, strips, words, {
-    course: placed,
-    boxes,
-    labelRoom,
-    anchor: "middle",
-    thickness: thicknessAt(scale),
-  });
+  return { laid: { course: placed, boxes, labelRoom, anchor: "middle", thickness: thicknessAt(scale) }, scale };
 }
 
 /** From the load at the top to the hand below, labels in a column beside. */
@@ -117,30 +139,42 @@ function labelSizes(strips: Strips, words: EndWords, labelRoom: number): { width
   }));
 }
 
-/** Both strips under each other, each with its heading, and the scale of thickness. */
-function arranged(width: number, strips: Strips, words: EndWords, laid: LaidOut): Arrangement {
+/** Both strips under each other, or one `aside` to the right of the other, each with its heading, and the scale of thickness. */
+function arranged(width: number, strips: Strips, words: EndWords, laid: LaidOut, aside = 0): Arrangement {
   const shapes: Shape[] = [];
   let top = 0;
-  for (const direction of directions) {
-    const title = textBlock(stripTitle(strips, direction), { width, top: top + 4, bold: true });
+  let bottom = 0;
+  for (const [index, direction] of directions.entries()) {
     const strip = stripShapes(strips, words, direction, laid);
     const highest = Math.min(...strip.map((shape) => shapeBox(shape).top));
-    const shift = title.bottom + 14 - highest;
-    const down = strip.map((shape) => moved(shape, ([x, y]) => [x, y + shift]));
-    shapes.push(title.shape, ...down);
-    top = Math.max(...down.map((shape) => shapeBox(shape).bottom)) + stripGap;
-    shapes.push({
-      kind: "line",
-      points: [
-        [margin, top - stripGap / 2],
-        [width - margin, top - stripGap / 2],
-      ],
-      stroke: "grid",
-      width: 1,
-    });
+    const titles = directions.map((one) =>
+      textBlock(stripTitle(strips, one), { width: width - aside, top: top + 4, bold: true }),
+    );
+    const titled = aside > 0 ? Math.max(...titles.map((one) => one.bottom)) : titles[index]!.bottom;
+    const shift = titled + 14 - highest;
+    const put = [titles[index]!.shape, ...strip.map((shape) => moved(shape, ([x, y]) => [x, y + shift]))];
+    shapes.push(...put.map((shape) => moved(shape, ([x, y]) => [x + index * aside, y])));
+    bottom = Math.max(bottom, ...put.map((shape) => shapeBox(shape).bottom));
+    if (aside > 0 && index === 0) continue;
+    bottom += stripGap;
+    shapes.push(rule(width, bottom - stripGap / 2));
+    top = bottom;
   }
-  const scale = thicknessScale(strips, { width, top: top + 2, thickness: laid.thickness });
+  const scale = thicknessScale(strips, { width, top: bottom + 2, thickness: laid.thickness });
   return { width, height: Math.ceil(scale.bottom + margin), shapes: [...shapes, ...scale.shapes] };
+}
+
+/** A thin line across the page. */
+function rule(width: number, y: number): Shape {
+  return {
+    kind: "line",
+    points: [
+      [margin, y],
+      [width - margin, y],
+    ],
+    stroke: "grid",
+    width: 1,
+  };
 }
 
 function stripShapes(strips: Strips, words: EndWords, direction: (typeof directions)[number], laid: LaidOut): Shape[] {

@@ -16,7 +16,8 @@ function boxes(shape: Shape): Box[] {
   return shape.kind === "line" && shape.fill === undefined ? pieces(shape.points, 1) : [shapeBox(shape)];
 }
 
-function pieces(points: readonly Point[], room: number): Box[] {
+/** Boxes along a stroke, in small pieces. */
+export function pieces(points: readonly Point[], room: number): Box[] {
   return points.slice(1).flatMap(([x2, y2], index) => {
     const [x1, y1] = points[index]!;
     const count = Math.max(1, Math.ceil(Math.hypot(x2 - x1, y2 - y1) / piece));
