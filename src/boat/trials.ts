@@ -78,7 +78,7 @@ function blocksApart(one: CatalogueBlock, other: CatalogueBlock): number {
 function stationTrials(catalogue: Catalogue, line: BoatLine, at: number): LineTrial[] {
   const station = line.path[at]!;
   const put = (words: string, away: number, changed: BoatStation): LineTrial => ({
-    words: `${words} at ${station.name}`,
+    words: `${words} (${station.name})`,
     away,
     line: { ...line, path: line.path.with(at, changed) },
   });
@@ -114,7 +114,7 @@ export function partTrials(line: BoatLine, at: number): LineTrial[] {
   const station = line.path[at]!;
   if (station.kind !== "tackle") return [];
   return otherParts(station).map((parts) => ({
-    words: `${parts} ${parts === 1 ? "part" : "parts"} instead of ${station.parts} at ${station.name}`,
+    words: `${parts} ${parts === 1 ? "part" : "parts"} instead of ${station.parts} (${station.name})`,
     away: steps.part * Math.abs(parts - station.parts),
     line: withParts(line, at, parts),
   }));
