@@ -1,7 +1,9 @@
 import type { CheckResult } from "../published/row.js";
 import { figures } from "../quantity/print.js";
+import { superscripts } from "../quantity/superscripts.js";
 import { evidenceKinds, evidenceMeaning, type SharedCheck, shareOfAllowed, wasLookedUp, worstOf } from "./checklist.js";
 import { type Content, html, type Markup } from "./html.js";
+import { unparted } from "./markdown.js";
 import { sourceAnchor, sourceTitle } from "./sourcelist.js";
 import { checkColumns } from "./style/checks.js";
 import { numberColumn } from "./style/tables.js";
@@ -34,7 +36,10 @@ function percent(share: number): string {
 
 /** A unit with its powers raised. */
 function unitText(unit: string): string {
-  return unit === "1" ? "–" : unit.replaceAll("^2", "²").replaceAll("^3", "³");
+  if (unit === "1") return "–";
+  const power = /^1e(-\d+)$/u.exec(unit)?.[1];
+  if (power !== undefined) return `10${power.replaceAll(/./gu, (sign) => superscripts[sign] ?? sign)}`;
+  return unit.replaceAll("^2", "²").replaceAll("^3", "³");
 }
 
 function row({ quantity, computed, expected, allowed, deviation, unit }: CheckResult): Markup {
@@ -103,7 +108,7 @@ export function checkSummary(checks: readonly CheckResult[]): Markup {
   return html`<p class="summary">${
     worst === undefined
       ? "No value here could be compared with one that was looked up."
-      : `${countText(proofs.length, "comparison", "comparisons")} (${kinds.join(", ")}), ${all} within the allowed deviation. The widest uses ${percent(shareOfAllowed(worst))} of what it is allowed: ${worst.quantity}.`
+      : `${countText(proofs.length, "comparison", "comparisons")} (${kinds.join(", ")}), ${all} within the allowed deviation. The widest uses ${percent(shareOfAllowed(worst))} of what it is allowed: ${unparted(worst.quantity)}.`
   }${recorded > 0 && ` ${countText(recorded, "row only watches", "rows only watch")} for changes of our own output.`}${apart > 0 && ` ${countText(apart, "more value", "more values")} from common practice, from memory or made up ${apart === 1 ? "stands apart and proves" : "stand apart and prove"} nothing.`}</p>
 `;
 }

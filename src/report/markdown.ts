@@ -62,7 +62,10 @@ function plainText(tokens: readonly Token[] | null): string {
 
 /** Keeps a number and its unit on one line. */
 export function unparted(text: string): string {
-  return text.replace(/(\d) (?=(?:k?N|kgf|k?g|[cmk]?m|s|min|kn|knots|%|°C?)(?![\p{L}\p{N}]))/gu, "$1\u00a0");
+  return text.replace(
+    /(\d) (?=(?:k?N|kgf|k?g|[cmk]?m|s|min|minutes|kn|knots|litres?|J|W|EUR|%|°C?)(?![\p{L}\p{N}]))/gu,
+    "$1\u00a0",
+  );
 }
 
 const markdown = new MarkdownIt({ html: false, linkify: false, typographer: false });

@@ -2,6 +2,7 @@ import { coefficientTable, outcomeWords } from "../notebook/notes.js";
 import type { Coefficients, Verdicts } from "../notebook/output.js";
 import type { SourceId } from "../sources/bibliography.js";
 import { html, type Markup } from "./html.js";
+import { unparted } from "./markdown.js";
 import { sourceAnchor, sourceTitle } from "./sourcelist.js";
 import { tableBox } from "./table.js";
 
@@ -16,8 +17,8 @@ ${verdicts.map(
     reason,
     change,
   }) => html`<li class="${outcome}"><b class="outcome">${outcomeWords[outcome]}</b><div><b>${subject}</b>
-<p>${reason}</p>
-${change !== undefined && html`<p class="change">Nearest change that passes: ${change}</p>\n`}</div></li>
+<p>${unparted(reason)}</p>
+${change !== undefined && html`<p class="change">Nearest change that passes: ${unparted(change)}</p>\n`}</div></li>
 `,
 )}</ul></div>
 `;

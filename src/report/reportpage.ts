@@ -1,5 +1,5 @@
 import { type ExecutedNotebook, madeFrom } from "../notebook/executed.js";
-import type { Question } from "../notebook/output.js";
+import type { Question, Rule } from "../notebook/output.js";
 import type { CheckResult } from "../published/row.js";
 import type { SourceId } from "../sources/bibliography.js";
 import { cautionList } from "./cautions.js";
@@ -10,7 +10,7 @@ import { figureBlock } from "./figure.js";
 import { reportFoot } from "./foot.js";
 import { type Content, html, type Markup, textOnly } from "./html.js";
 import { livePanelBlock } from "./livepanel.js";
-import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.js";
+import { markdownBlocks, markdownLine, markdownText, PageIds, unparted } from "./markdown.js";
 import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
 import { reevingBlock } from "./reeving.js";
@@ -80,7 +80,7 @@ class Renderer {
       case "results":
         return shownResults(block.results, this.#numbers);
       case "rules":
-        return html`<ol>\n${block.rules.map(({ text, range }) => html`<li>${text} (${range})</li>\n`)}</ol>\n`;
+        return html`<ol>\n${block.rules.map((rule) => html`<li>${ruleSentence(rule)}</li>\n`)}</ol>\n`;
       case "question":
         return this.#question(block);
       case "verdicts":
@@ -111,11 +111,21 @@ ${this.#questions.map(({ question, answer }) => html`<h3>${question}</h3>\n${ans
   }
 }
 
+/** A rule with its range before the stop. */
+function ruleSentence({ text, range }: Rule): string {
+  return unparted(text.endsWith(".") ? `${text.slice(0, -1)} (${range}).` : `${text} (${range})`);
+}
+
+/** Where a cell stands, below a heading that may be a question. */
+function cellTitle({ number, section }: CellWorking): string {
+  return `${section}${section.endsWith("?") ? "" : ":"} cell ${number}`;
+}
+
 function workingBody(cells: readonly CellWorking[]): Markup {
   return html`${cells.map(
-    ({ number, section, code, printed }) => html`<details class="cell"><summary>${section}: cell ${number}</summary>
-<pre tabindex="0"><code>${textOnly(code)}</code></pre>
-${printed !== "" && html`<p>It printed:</p>\n<pre class="printed" tabindex="0">${textOnly(printed)}</pre>\n`}</details>
+    (cell) => html`<details class="cell"><summary>${cellTitle(cell)}</summary>
+<pre tabindex="0"><code>${textOnly(cell.code)}</code></pre>
+${cell.printed !== "" && html`<p>It printed:</p>\n<pre class="printed" tabindex="0">${textOnly(cell.printed)}</pre>\n`}</details>
 `,
   )}`;
 }

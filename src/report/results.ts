@@ -1,4 +1,5 @@
 import { type Content, html, type Markup } from "./html.js";
+import { unparted } from "./markdown.js";
 
 /** A number with its label; its value may be marked up. */
 interface ResultRow {
@@ -12,7 +13,7 @@ export function resultList(rows: readonly ResultRow[]): Markup {
   return html`<dl class="results">
 ${rows.map(
   ({ label, value, range }) =>
-    html`<div><dt>${label}</dt><dd><b>${value}</b>${range !== undefined && html` <span class="range">${range}</span>`}</dd></div>
+    html`<div><dt>${unparted(label)}</dt><dd><b>${value}</b>${range !== undefined && html` <span class="range">${unparted(range)}</span>`}</dd></div>
 `,
 )}</dl>
 `;

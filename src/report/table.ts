@@ -2,6 +2,7 @@ import { plainMarked } from "../notebook/marker.js";
 import type { Result, Table } from "../notebook/output.js";
 import { figures } from "../quantity/print.js";
 import { type Content, html, type Markup } from "./html.js";
+import { unparted } from "./markdown.js";
 import { resultList } from "./results.js";
 import { numberColumn } from "./style/tables.js";
 import type { WorkedNumbers } from "./worked-numbers.js";
@@ -19,11 +20,14 @@ export function tableBox({
   /** The cells without markup, by which a column of numbers is known. */
   readonly texts?: readonly (readonly Content[])[];
 }): Markup {
-  const numeric = columns.map((_, column) => texts.length > 0 && texts.every((row) => isNumeric(row[column])));
+  const isNumber = (cell: Content, column: number) => isNumeric(cell) || (column > 0 && isRange(cell));
+  const numeric = columns.map((_, column) => texts.length > 0 && texts.every((row) => isNumber(row[column], column)));
   const allNumbers = !numeric.includes(false);
   return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table${tableClass(numeric)}>
 <caption>${caption}</caption>
-<thead><tr>${columns.map((title) => html`<th scope="col">${title}`)}
+<thead><tr>${columns.map(
+    (title, column) => html`<th scope="col"${column > 0 && isWordy(texts, column) && html` class="wordy"`}>${title}`,
+  )}
 <tbody>
 ${rows.map(
   (row) => html`<tr>${row.map((cell, column) =>
@@ -36,6 +40,14 @@ ${rows.map(
 `;
 }
 
+/** Cells from this length on need room for a few words on a line. */
+const wordyLength = 24;
+
+/** Whether a column holds more than a number or a word or two. */
+function isWordy(texts: readonly (readonly Content[])[], column: number): boolean {
+  return texts.some(({ [column]: cell }) => typeof cell === "string" && cell.length >= wordyLength && !isNumeric(cell));
+}
+
 /** Says once which columns hold numbers, and not in each cell. */
 function tableClass(numeric: readonly boolean[]): Content {
   if (!numeric.includes(false)) return html` class="all-numbers"`;
@@ -45,9 +57,14 @@ function tableClass(numeric: readonly boolean[]): Content {
 
 /** A number, with its range behind it or without, or a dash for none. */
 const numberText = /^(?:[−-]?\d[\d\s.,]*(?: \(.* to .*\))?|[–-])$/u;
+const rangeText = /^[−-]?\d[\d\s.,]* to [−-]?\d[\d\s.,]*$/u;
 
 function isNumeric(cell: Content): boolean {
   return typeof cell === "number" || (typeof cell === "string" && numberText.test(cell));
+}
+
+function isRange(cell: Content): boolean {
+  return typeof cell === "string" && rangeText.test(cell);
 }
 
 /** A table that a notebook shows. */
@@ -55,7 +72,7 @@ export function shownTable(table: Table, numbers: WorkedNumbers): Markup {
   const { caption, columns, rows } = table;
   const cells = rows.map((row) => row.map((cell) => (typeof cell === "string" ? numbers.text(cell) : cell)));
   const texts = rows.map((row) => row.map((cell) => (typeof cell === "string" ? plainMarked(cell) : cell)));
-  return html`<div class="wide">${tableBox({ caption, columns, rows: cells, texts })}</div>${numbers.panels()}`;
+  return html`<div class="wide">${tableBox({ caption: unparted(caption), columns, rows: cells, texts })}</div>${numbers.panels()}`;
 }
 
 /** Numbers that a notebook shows one after the other. */

@@ -63,7 +63,7 @@ export class WorkedNumbers {
   text(source: string, place = this.#place): Content {
     return refusing(place, () =>
       markedPieces(source).map((piece) =>
-        typeof piece === "string" ? piece : this.mark(piece.name, piece.text, place),
+        typeof piece === "string" ? unparted(piece) : this.mark(piece.name, piece.text, place),
       ),
     );
   }

@@ -24,7 +24,7 @@ describe("verdicts on a page", () => {
       "holds",
     ]);
     expect(page).toContain("2 mm &lt;core&gt;");
-    expect(page).toContain("Nearest change that passes: take 2.5 mm");
+    expect(page).toContain("Nearest change that passes: take 2.5\u00a0mm");
     expect(page.match(/Nearest change/gu)).toHaveLength(1);
   });
 });

@@ -21,7 +21,6 @@ figcaption { font: 600 1rem/1.4 var(--sans); max-width: 44rem; margin-bottom: 0.
 
 ${drawingStyle}
 .rows > summary { font: 0.9375rem/1.5 var(--sans); margin-bottom: 1rem; }
-.summary { max-width: 44rem; }
 
 .trace { font: 0.875rem/1.5 var(--sans); margin: 0 0 1.4rem; }
 .trace .scroll { margin-top: 0.8rem; }
@@ -41,7 +40,7 @@ ${drawingStyle}
 .results > div { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 1.2rem; padding: 0.4rem 0; border-bottom: 1px solid var(--grid); }
 .results > div:first-child { border-top: 1px solid var(--grid); }
 .results dt { flex: 1 1 14rem; font: 0.9375rem/1.4 var(--sans); }
-.results dd { margin: 0; font-size: 1.125rem; }
+.results dd { margin: 0; font-size: 1.125rem; line-height: 1.3; }
 .results .range { font: 0.875rem/1.4 var(--sans); color: var(--quiet1); }
 
 .reports { list-style: none; padding: 0; max-width: none; margin: 0; }

@@ -3,6 +3,8 @@ export const printStyle = `
 @media (prefers-reduced-motion: no-preference) { html { scroll-behavior: smooth; } }
 @page { size: A4; margin: 16mm 15mm 18mm; }
 @media print {
+  html { font-size: 13px; }
+  :root { --measure: 40rem; }
   body { max-width: none; padding: 0; font-size: 10.5pt; line-height: 1.45; }
   .top a, .skip, .contents, .numbers, .explore, .trace, .part.working, .part.glossary, .trial .controls { display: none; }
   .top { padding: 0; }
@@ -13,12 +15,16 @@ export const printStyle = `
   .part > h2 { font-size: 13pt; }
   h1, h2, h3, figcaption, caption { break-after: avoid; }
   thead, .sentence, .checks tr:has(th[colspan]) { break-after: avoid; }
-  figure, .wide > .scroll, tr, li, .results, .question { break-inside: avoid; }
+  figure, .wide > .scroll:not(:has(tr:nth-child(9))), tr, caption, li, .results, .question { break-inside: avoid; }
+  .wide tr:nth-child(-n + 2) { break-after: avoid; }
+  .wide tr:nth-last-child(-n + 2) { break-before: avoid; }
   figure, figure.picture { max-width: none; margin: 1rem 0; }
   .chart .wide { max-width: none; }
   .chart .wide .drawing { max-height: 215mm; }
+  .trial .drawing { width: auto; max-width: 100%; max-height: 78mm; }
   .chart .live { display: none; }
   p, li { orphans: 3; widows: 3; }
+  .formula { break-before: avoid; }
   a { color: inherit; text-decoration: none; }
   .scroll { overflow: visible; }
   table { font-size: 8pt; }

@@ -21,6 +21,10 @@ th:last-child, td:last-child { padding-right: 0; }
 thead th { min-width: 4rem; color: var(--quiet1); vertical-align: bottom; border-bottom: 1.5px solid var(--ink); line-height: 1.3; }
 tbody tr { border-bottom: 1px solid var(--grid); }
 tbody th { min-width: 7rem; }
+@media screen and (max-width: 44.99rem) {
+  tbody th { position: sticky; left: 0; background: var(--paper); }
+  thead .wordy { min-width: 11rem; }
+}
 :is(${numberCells.join(", ")}), .all-numbers :is(th, td) { text-align: right; }
 :is(${numberCells.join(", ")}, .all-numbers td):not(th) { white-space: nowrap; }
 `;

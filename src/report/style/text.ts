@@ -22,7 +22,7 @@ code, pre { font: 0.84em/1.55 ui-monospace, "Cascadia Mono", Menlo, "DejaVu Sans
 pre { overflow-x: auto; margin: 0.5rem 0 1rem; padding-left: 1rem; border-left: 2px solid var(--grid); white-space: pre; }
 math { font-size: 1.08em; }
 .formula { overflow-x: auto; overflow-y: hidden; padding: 0.25rem 0; }
-.formula math { margin-left: 0; text-align: left; }
+.formula math { display: inline math; }
 hr { border: 0; border-top: 1px solid var(--grid); margin: 2rem 0; max-width: var(--measure); }
 
 .skip { position: absolute; left: 0.5rem; top: -4rem; padding: 0.5rem 0.9rem; background: var(--paper); border: 1px solid var(--water); border-radius: 3px; font: 0.9375rem/1.4 var(--sans); z-index: 3; }
@@ -61,7 +61,7 @@ details > :not(summary):first-of-type { margin-top: 0.6rem; }
 .question .reply { padding-left: 1.3rem; }
 .question .reply > :last-child { margin-bottom: 0; }
 .answers { display: none; }
-.cautions li::marker { color: var(--brick); }
+[aria-labelledby="take-care"] li::marker { color: var(--brick); }
 p.cautions { padding-left: 1.1rem; border-left: 3px solid var(--brick); }
 .cell { margin: 0 0 0.7rem; font: 0.875rem/1.5 var(--sans); }
 .cell .printed { border-left-color: var(--rope); }

@@ -25,7 +25,6 @@ export const workingStyle = `
 .how p { max-width: none; margin: 0 0 0.3rem; }
 .how .step { font-weight: 600; }
 .how .formula { max-width: none; margin: 0 0 0.4rem; font-size: 1rem; }
-.how .formula math { display: inline math; }
 .formula mtable { math-style: normal; }
 .how .formula mtd { text-align: left; }
 .how .formula mtd:first-child { text-align: right; }
