@@ -16,13 +16,13 @@ export const tableStyle = `
 .scroll { overflow-x: auto; max-width: 100%; margin: 0 0 1.4rem; }
 table { border-collapse: collapse; font: 0.875rem/1.45 var(--sans); font-variant-numeric: lining-nums tabular-nums; }
 caption { text-align: left; font-weight: 600; padding: 0 0 0.5rem; max-width: min(44rem, 100vw - 2.5rem); position: sticky; left: 0; }
-th, td { text-align: left; vertical-align: top; padding: 0.38rem 1.2rem 0.38rem 0; font-weight: 400; overflow-wrap: normal; }
+th, td { text-align: left; vertical-align: top; padding: 0.38rem 0.9rem 0.38rem 0; font-weight: 400; overflow-wrap: normal; }
 th:last-child, td:last-child { padding-right: 0; }
 thead th { min-width: 4rem; color: var(--quiet1); vertical-align: bottom; border-bottom: 1.5px solid var(--ink); line-height: 1.3; }
 tbody tr { border-bottom: 1px solid var(--grid); }
-tbody th { min-width: 7rem; }
+tbody th { min-width: 6rem; }
 @media screen and (max-width: 44.99rem) {
-  tbody th { position: sticky; left: 0; background: var(--paper); }
+  tr > :first-child { position: sticky; left: 0; background: padding-box var(--paper); }
   thead .wordy { min-width: 11rem; }
 }
 :is(${numberCells.join(", ")}), .all-numbers :is(th, td) { text-align: right; }
