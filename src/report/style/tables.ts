@@ -22,7 +22,7 @@ thead th { min-width: 4rem; color: var(--quiet1); vertical-align: bottom; border
 tbody tr { border-bottom: 1px solid var(--grid); }
 tbody th { min-width: 6rem; }
 @media screen and (max-width: 44.99rem) {
-  tr > :first-child { position: sticky; left: 0; background: padding-box var(--paper); }
+  tr > :first-child { position: sticky; left: 0; background: var(--paper); clip-path: inset(1px 0); }
   thead .wordy { min-width: 11rem; }
 }
 :is(${numberCells.join(", ")}), .all-numbers :is(th, td) { text-align: right; }
