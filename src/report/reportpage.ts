@@ -118,7 +118,7 @@ function ruleSentence({ text, range }: Rule): string {
 
 /** Where a cell stands, below a heading that may be a question. */
 function cellTitle({ number, section }: CellWorking): string {
-  return `${section}${section.endsWith("?") ? "" : ":"} cell ${number}`;
+  return section.endsWith("?") ? `${section} Cell ${number}` : `${section}: cell ${number}`;
 }
 
 function workingBody(cells: readonly CellWorking[]): Markup {

@@ -106,6 +106,34 @@ describe("report page", () => {
     expect(page).toContain('import { answer, figure } from "haulbook";');
   });
 
+  it("puts no colon behind a heading that asks", () => {
+    expect(reportPage(withOutputs([]), {})).toContain("<summary>Question? Cell 3</summary>");
+  });
+
+  it("lines up ranges as numbers, but for those that name a row, and gives sentences room", () => {
+    const sentence = "a line of five millimetres instead of one of four";
+    const table = { kind: "table" as const, caption: "By age", columns: ["Age", "Hold [N]", "Likely [N]", "Change"] };
+    const rows = [
+      ["20 to 24", 86, "70 to 105", sentence],
+      ["25 to 29", 90, "–", "none"],
+    ];
+    const shown = reportPage(withOutputs([{ ...table, rows }]), {});
+    expect(shown).toContain('<table class="n2 n3">');
+    expect(shown).toContain('<th scope="row">20 to 24');
+    expect(shown.match(/<th scope="col" class="wordy">[^<\n]*/gu)).toEqual(['<th scope="col" class="wordy">Change']);
+  });
+
+  it("keeps a rule without a stop as it is, and puts the range of a sentence before its stop", () => {
+    const rules = ["Two knots more, 86 N", "Two knots more pull 86 N."].map((text) => ({
+      kind: "rule" as const,
+      text,
+      range: "likely 70 to 105 N",
+    }));
+    const shown = reportPage(withOutputs(rules), {}).replaceAll("\u00a0", " ");
+    expect(shown).toContain("<li>Two knots more, 86 N (likely 70 to 105 N)</li>");
+    expect(shown).toContain("<li>Two knots more pull 86 N (likely 70 to 105 N).</li>");
+  });
+
   it("carries the cautions and gives way to those who decide", () => {
     for (const word of [
       "whips back",

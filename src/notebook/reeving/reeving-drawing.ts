@@ -29,7 +29,7 @@ export interface Drawing {
  * @param line  rope and stations, or several ropes joined from the load to the hand
  * @param load  load at the sail end [N], 0 to 1 MN
  * @param words  words for the two ends; load and hand when absent
- * @returns the drawing, hauling above and easing below
+ * @returns the drawing, hauling above easing; on a wide page beside it, where both fit
  * @throws ReevingError for a line that is put together wrong, ValueError for impossible numbers
  * Example: reevingDrawing({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, load: 100 }).arrangements.length → 2
  */

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { Arrangement } from "../../../src/notebook/reeving/arrangement.js";
 import { courseOf, wayOf } from "../../../src/notebook/reeving/course.js";
 import { headingsOf } from "../../../src/notebook/reeving/headings.js";
 import { reevingDrawing } from "../../../src/notebook/reeving/reeving-drawing.js";
@@ -220,9 +221,43 @@ describe("tackles", () => {
   });
 });
 
+/** The heading of the strip for a way, on the arrangement for a wide page. */
+const headingOf = (arrangement: Arrangement, way: "Hauling" | "Easing") =>
+  textsOf(arrangement).find(({ lines }) => lines[0]?.text.startsWith(`${way}: `))!;
+
+describe("both ways of a line on a wide page", () => {
+  it("stand beside each other for a line that needs little room, and are the same drawing moved, above three samples of rope", () => {
+    const [wide] = both({ line: { rope: limp, stations: [sheave] }, load: 100 });
+    const [left, right] = [headingOf(wide!, "Hauling"), headingOf(wide!, "Easing")];
+    expect(right.at).toEqual([left.at[0] + wide!.width / 2, left.at[1]]);
+    const ropes = ropesOf(wide!).slice(0, -3);
+    const [hauling, easing] = [ropes.slice(0, ropes.length / 2), ropes.slice(ropes.length / 2)];
+    expect(hauling.length).toBeGreaterThan(0);
+    expect(easing.map(({ points }) => points)).toEqual(
+      hauling.map(({ points }) => points.map(([x, y]) => [x + wide!.width / 2, y])),
+    );
+  });
+
+  it("stand under each other for a long line", () => {
+    const stations = Array.from({ length: 9 }, (_, index) => ({ ...sheave, name: `turn ${index}`, wrapAngle: 1 }));
+    const [wide] = both({ line: { rope: limp, stations }, load: 100 });
+    const [above, below] = [headingOf(wide!, "Hauling"), headingOf(wide!, "Easing")];
+    expect(below.at[0]).toBe(above.at[0]);
+    expect(below.at[1]).toBeGreaterThan(above.at[1]);
+  });
+});
+
 describe("the lines of the demo boats", () => {
   it("are many", () => {
     expect(boatLines.length).toBeGreaterThan(20);
+  });
+
+  it("stand both ways beside each other on most wide pages", () => {
+    const beside = boatLines.filter(({ line, load }) => {
+      const [wide] = both({ line, load });
+      return headingOf(wide!, "Easing").at[0] > headingOf(wide!, "Hauling").at[0];
+    });
+    expect(beside.length).toBeGreaterThan(boatLines.length / 2);
   });
 
   it.each(boatLines)("$name is drawn, no label covers another or the rope", ({ line, load }) => {
