@@ -26,7 +26,7 @@ export { boomSheetLoad, fixedLeadSheetLoad, forceAcrossBoom } from "./wind/boom-
 export { clewSheetLoad, leadSheetLoad } from "./wind/clew-sheet.js";
 export { sailCoefficients, sailEditions } from "./wind/coefficients.js";
 export { halyardLoad, outhaulLoad } from "./wind/corner-load.js";
-export { edgePull } from "./wind/edge.js";
+export { edgePull, windOnEdge } from "./wind/edge.js";
 export { gustFactors, gustLoadFactor } from "./wind/gust.js";
 export { coefficientOfRule, ruleLoad } from "./wind/load-rule.js";
 export { logLawFactor, offshoreGust, offshoreMeanSpeed, offshoreTurbulence, powerLawFactor } from "./wind/profile.js";

@@ -6,7 +6,7 @@ import { apparentWind } from "../wind/apparent.js";
 import { fixedLeadSheetLoad, forceAcrossBoom } from "../wind/boom-sheet.js";
 import { leadSheetLoad } from "../wind/clew-sheet.js";
 import { halyardLoad } from "../wind/corner-load.js";
-import { edgePull } from "../wind/edge.js";
+import { edgePull, windOnEdge } from "../wind/edge.js";
 import { gustLoadFactor } from "../wind/gust.js";
 import { coefficientForce, type SailForce } from "../wind/sail-force.js";
 import { sailRecords } from "../wind/sail-records.js";
@@ -92,7 +92,7 @@ function cornerLoad(boat: Boat, sail: SailOnBoat, corner: "sheet" | "halyard", w
     });
     if ("kind" in geometry) return sheetOf(geometry, force);
     const { luff, luffSag, luffShare } = geometry;
-    const luffLoad = (luffShare * force.sailForce) / luff;
+    const luffLoad = windOnEdge({ share: luffShare, sailForce: force.sailForce, edgeLength: luff });
     return halyardLoad({ luffLoad, luffLength: luff, luffSag, sailMass: sail.mass ?? 0 });
   });
 }
@@ -103,6 +103,7 @@ function sheetOf(geometry: Exclude<SheetGeometry, { kind: "measured" }>, force: 
     return fixedLeadSheetLoad({ ...geometry, forceAcross }).sheetLoad;
   }
   const { leech, leechSag, leechShare, clewAngle, leadAngle } = geometry;
-  const { endTension } = edgePull({ edgeLoad: (leechShare * force.sailForce) / leech, chord: leech, sag: leechSag });
+  const edgeLoad = windOnEdge({ share: leechShare, sailForce: force.sailForce, edgeLength: leech });
+  const { endTension } = edgePull({ edgeLoad, chord: leech, sag: leechSag });
   return leadSheetLoad({ leechTension: endTension, clewAngle, leadAngle }).sheetLoad;
 }

@@ -7,6 +7,7 @@ import type { Rope, Sheave } from "../reeving/station.js";
 import { coefficient } from "../sources/coefficient.js";
 import { airDensity } from "../wind/air.js";
 import { clewSheetLoad } from "../wind/clew-sheet.js";
+import { windOnEdge } from "../wind/edge.js";
 import { sailForce } from "../wind/sail-force.js";
 
 /** Angles are shown in degrees and kept in radians. */
@@ -37,7 +38,8 @@ function loadAtOneKnot(): number {
     airDensity: air,
   });
   // Each of the three edges is taken to carry a third of the wind load.
-  return clewSheetLoad({ ...gennaker, leechLoad: force / 3 / leech, footLoad: force / 3 / foot }).sheetLoad;
+  const onEdge = (edgeLength: number) => windOnEdge({ share: 1 / 3, sailForce: force, edgeLength });
+  return clewSheetLoad({ ...gennaker, leechLoad: onEdge(leech), footLoad: onEdge(foot) }).sheetLoad;
 }
 
 let perSquareKnot: number | undefined;

@@ -1,6 +1,34 @@
 import { within } from "../quantity/guard.js";
 import { insideModel } from "./validity.js";
 
+/** Wind on a sail, and the edge that carries a part of it. */
+export interface WindOnEdge {
+  /** Part of the sail force that the edge carries [-]. */
+  readonly share: number;
+  /** Force of the wind on the sail [N]. */
+  readonly sailForce: number;
+  /** Length of the edge along which it carries that part [m]. */
+  readonly edgeLength: number;
+}
+
+/**
+ * Wind load on a metre of an edge that carries its part of the sail force evenly.
+ *
+ *     w = share · F / L
+ *
+ * @param share       part of the sail force [-], 0 to 1: what an edge carries is taken, not computed
+ * @param sailForce   F [N]
+ * @param edgeLength  L [m]
+ * @returns wind load on a metre of the edge w [N/m]
+ * @throws ValueError for numbers that cannot be
+ * Valid for an even load.
+ * Source: statics.
+ * Example: windOnEdge({ share: 0.5, sailForce: 100, edgeLength: 5 }) → 10
+ */
+export function windOnEdge({ share, sailForce, edgeLength }: WindOnEdge): number {
+  return (within("share", share) * within("sailForce", sailForce)) / within("lineLength", edgeLength);
+}
+
 /** An edge of a sail, or a strip of cloth, that carries wind between two corners. */
 export interface EdgeInput {
   /** Wind load on a metre of the straight line between the corners [N/m]. */

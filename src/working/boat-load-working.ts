@@ -19,19 +19,6 @@ const loadOfScale = formula({
   source: "statics",
   valid: "a load that grows with the square of the wind",
 });
-const windOnEdge = formula({
-  id: "wind-on-edge",
-  title: "Wind load on a metre of an edge",
-  text: "share * sailForce / lineLength",
-  symbols: {
-    share: { quantity: "share", words: "part of the sail force that the edge carries" },
-    sailForce: "sailForce",
-    lineLength: { quantity: "lineLength", words: "length of the edge" },
-  },
-  result: "edgeLoad",
-  source: "statics",
-  valid: "an even load",
-});
 const shareOfLoad = formula({
   id: "share-of-load",
   title: "Part of the load that this line takes",
@@ -89,7 +76,11 @@ function cornerWorking(boat: Boat, sail: SailOnBoat, corner: "sheet" | "halyard"
     }),
   };
   const onEdge = (share: number, lineLength: number) =>
-    worked(windOnEdge, { share, sailForce: worked(formulas.sailForce, { ...onSail, ...coefficients }), lineLength });
+    worked(formulas.windOnEdge, {
+      share,
+      sailForce: worked(formulas.sailForce, { ...onSail, ...coefficients }),
+      lineLength,
+    });
   if (!("kind" in geometry))
     return worked(formulas.halyard, {
       edgeLoad: onEdge(geometry.luffShare, geometry.luff),

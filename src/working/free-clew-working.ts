@@ -9,26 +9,13 @@ import type { Working } from "./working.js";
 export interface FreeClewInput extends Omit<ClewSheetInput, "leechLoad" | "footLoad"> {
   /** Force of the wind on the sail [N]. */
   readonly sailForce: WorkedInput;
-  /** Part of it that each edge carries [-]. */
+  /** Part of it that each edge carries [-]; a third is usual for a sail held at three corners. */
   readonly share: number;
   /** Lengths along which leech and foot carry it [m]. */
   readonly leech: number;
   readonly foot: number;
 }
 
-const windOnEdge = formula({
-  id: "wind-on-edge",
-  title: "Wind load on a metre of an edge",
-  text: "share * sailForce / lineLength",
-  symbols: {
-    share: { quantity: "share", words: "part of the sail force that the edge carries" },
-    sailForce: "sailForce",
-    lineLength: { quantity: "lineLength", words: "length along which it does" },
-  },
-  result: "edgeLoad",
-  source: "common practice",
-  valid: "a sail held at three corners: a third to each edge",
-});
 const loadAtClew = formula({
   id: "clew-of-gennaker",
   title: "Sheet load at a free clew",
@@ -65,8 +52,8 @@ export function freeClewWorking(sail: FreeClewInput): Working {
   const { head, tack, clew, leechSag, footSag, sailForce, share } = sail;
   const [toHead, toTack] = [between(clew, head), between(clew, tack)];
   const [leech, foot] = [Math.hypot(...toHead), Math.hypot(...toTack)];
-  const leechLoad = worked(windOnEdge, { share, sailForce, lineLength: sail.leech });
-  const footLoad = worked(windOnEdge, { share, sailForce, lineLength: sail.foot });
+  const leechLoad = worked(formulas.windOnEdge, { share, sailForce, lineLength: sail.leech });
+  const footLoad = worked(formulas.windOnEdge, { share, sailForce, lineLength: sail.foot });
   return worked(loadAtClew, {
     leechPull: worked(formulas.edgeTension, { edgeLoad: leechLoad, lineLength: leech, sag: leechSag }),
     footPull: worked(formulas.edgeTension, { edgeLoad: footLoad, lineLength: foot, sag: footSag }),

@@ -88,6 +88,20 @@ export const loadFormulas = {
     valid: "the plane of the sail at the clew",
     mirrors: "leadSheetLoad",
   }),
+  windOnEdge: formula({
+    id: "wind-on-edge",
+    title: "Wind load on a metre of an edge",
+    text: "share * sailForce / lineLength",
+    symbols: {
+      share: { quantity: "share", words: "part of the sail force that the edge carries, taken" },
+      sailForce: "sailForce",
+      lineLength: edge.lineLength,
+    },
+    result: "edgeLoad",
+    source: "statics",
+    valid: "an even load along the edge",
+    mirrors: "windOnEdge",
+  }),
   edgeTension: formula({
     id: "edge-tension",
     title: "Pull of a sagging edge along its corners",

@@ -6,7 +6,7 @@ import { boomSheetLoad, fixedLeadSheetLoad, forceAcrossBoom } from "../../src/wi
 import { leadSheetLoad } from "../../src/wind/clew-sheet.js";
 import { sailCoefficients } from "../../src/wind/coefficients.js";
 import { halyardLoad, outhaulLoad } from "../../src/wind/corner-load.js";
-import { edgePull } from "../../src/wind/edge.js";
+import { edgePull, windOnEdge } from "../../src/wind/edge.js";
 import { gustLoadFactor } from "../../src/wind/gust.js";
 import { ruleLoad } from "../../src/wind/load-rule.js";
 import { logLawFactor, powerLawFactor } from "../../src/wind/profile.js";
@@ -118,6 +118,9 @@ export const windCases: Readonly<Record<string, Case>> = {
   clewSheet: mirror(
     { leechTension: [20, 500], clewAngle: [1, 2], leadAngle: [0.2, 0.9] },
     (v) => leadSheetLoad(v).sheetLoad,
+  ),
+  windOnEdge: mirror({ share: [0, 1], sailForce: [10, 500], lineLength: [1, 8] }, (v) =>
+    windOnEdge({ ...v, edgeLength: v.lineLength }),
   ),
   edgeTension: mirror(edge, (v) => edgePull({ ...v, chord: v.lineLength }).chordTension),
   leechTension: mirror(edge, (v) => edgePull({ ...v, chord: v.lineLength }).endTension),
