@@ -6,6 +6,7 @@ import { fileURLToPath } from "node:url";
 import { realDisk } from "../../src/cli/disk.js";
 import { runNotebook } from "../../src/notebook/run.js";
 import { type BuildRequest, buildReports } from "../../src/report/build.js";
+import { smallRequest } from "../report/build-request.js";
 
 /** The command line as built. */
 const program = fileURLToPath(new URL("../../dist/cli/main.js", import.meta.url));
@@ -36,18 +37,13 @@ export function smallBuild(
   paths: Readonly<Record<string, string>>,
   changed: Partial<BuildRequest> = {},
 ) {
-  return buildReports({
+  const own = {
     notebooks: Object.entries(paths).map(([name, path]) => ({ name, path })),
     outputFolder,
-    run: ({ path }) => runNotebook({ path, cellSeconds: 30, notebookSeconds: 60 }),
+    run: ({ path }: { readonly path: string }) => runNotebook({ path, cellSeconds: 30, notebookSeconds: 60 }),
     files: realDisk(String(process.pid)),
-    minisearch: async () => "window.MiniSearch = {};",
-    plotly: async () => "window.Plotly = {};",
-    panel: async () => "",
-    log: () => {},
-    now: () => 0,
-    ...changed,
-  });
+  };
+  return buildReports(smallRequest(own, changed));
 }
 
 /** A folder with two notebooks, and a home and a place for temporary files of its own. */

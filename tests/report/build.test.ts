@@ -3,6 +3,7 @@ import { CellThrewError } from "../../src/notebook/errors.js";
 import type { ExecutedNotebook } from "../../src/notebook/executed.js";
 import type { CheckResult } from "../../src/published/row.js";
 import { type BuildRequest, buildReports, type NotebookFile } from "../../src/report/build.js";
+import { smallRequest } from "./build-request.js";
 import { memoryDisk } from "./memory.js";
 import { sample, sampleChecks } from "./sample.js";
 
@@ -35,18 +36,7 @@ function variant(
 }
 
 function request(disk: ReturnType<typeof memoryDisk>, changed: Partial<BuildRequest> = {}): BuildRequest {
-  return {
-    notebooks,
-    outputFolder: "out",
-    run: async ({ name }) => variant(name),
-    files: disk,
-    minisearch: async () => "window.MiniSearch = {};",
-    plotly: async () => "window.Plotly = {};",
-    panel: async () => "",
-    log: () => {},
-    now: () => 0,
-    ...changed,
-  };
+  return smallRequest({ notebooks, outputFolder: "out", run: async ({ name }) => variant(name), files: disk }, changed);
 }
 
 const failing: readonly CheckResult[] = [
