@@ -1,8 +1,8 @@
 import type { ExecutedNotebook } from "../notebook/executed.js";
-import type { Figure, SheetTable } from "../notebook/output.js";
+import type { DrawnReeving, Figure, SheetTable } from "../notebook/output.js";
 import { checkShown } from "../notebook/shape.js";
 import { markdownText } from "./markdown.js";
-import type { Outline } from "./outline.js";
+import type { InPlace, Outline } from "./outline.js";
 
 /** A thing to keep, plain text. */
 interface KeptRule {
@@ -14,6 +14,8 @@ interface KeptRule {
 /** What a handout takes from a report, beside its question. */
 export interface HandoutContent {
   readonly picture?: Figure;
+  /** The first line that the report draws. */
+  readonly reeving?: DrawnReeving;
   readonly rules: readonly KeptRule[];
   readonly sheetTable?: SheetTable;
   /** Whether anything of the report speaks of demo data. */
@@ -31,13 +33,17 @@ function speaksOfDemo({ name, madeFrom, cells }: ExecutedNotebook): boolean {
   return [name, madeFrom ?? "", ...said].some((text) => demoWords.test(text));
 }
 
+/** What stands in the text, in its order. */
+function blocksOf({ opening, sections }: Outline): InPlace[] {
+  return [opening, ...sections.map(({ blocks }) => blocks)].flat();
+}
+
 /** The answer and its first results with a range, in the place of rules. */
-function rulesFromAnswer({ answer, opening, sections }: Outline): KeptRule[] {
-  const results = [opening, ...sections.map(({ blocks }) => blocks)]
-    .flat()
+function rulesFromAnswer(outline: Outline): KeptRule[] {
+  const results = blocksOf(outline)
     .flatMap((block) => (block.kind === "results" ? block.results : []))
     .flatMap(({ label, text, range = "" }) => (/\d/u.test(range) ? [{ text: `${label}: ${text}`, range }] : []));
-  return [{ text: markdownText(answer.text) }, ...results.slice(0, mostResults)];
+  return [{ text: markdownText(outline.answer.text) }, ...results.slice(0, mostResults)];
 }
 
 /**
@@ -45,13 +51,15 @@ function rulesFromAnswer({ answer, opening, sections }: Outline): KeptRule[] {
  *
  * @param notebook  after a complete run
  * @param outline  the same, sorted
- * @returns the picture, the rules of the notebook or else its answer and results, the table, and whether data is invented
+ * @returns the picture, the drawing of its line, the rules of the notebook or else its answer and results, the table, and whether data is invented
  * Example: handoutOf(notebook, outlineOf(notebook, new PageIds())).rules.length → 3
  */
 export function handoutOf(notebook: ExecutedNotebook, outline: Outline): HandoutContent {
   const { picture, rules, sheetTable } = outline;
+  const reeving = blocksOf(outline).find((block) => block.kind === "reeving");
   return {
     ...(picture && { picture }),
+    ...(reeving && { reeving }),
     rules: rules.length > 0 ? rules.map(({ text, range }) => ({ text, range })) : rulesFromAnswer(outline),
     ...(sheetTable && { sheetTable }),
     demo: speaksOfDemo(notebook),
@@ -64,7 +72,7 @@ function isRule(value: unknown): value is KeptRule {
   return typeof text === "string" && (range === undefined || typeof range === "string");
 }
 
-function isShown(kind: "figure" | "sheetTable", value: unknown): boolean {
+function isShown(kind: "figure" | "reeving" | "sheetTable", value: unknown): boolean {
   try {
     return checkShown(value).kind === kind;
   } catch {
@@ -75,9 +83,10 @@ function isShown(kind: "figure" | "sheetTable", value: unknown): boolean {
 /** Whether something read from a file is what a handout takes from a report. */
 export function isHandoutContent(value: unknown): value is HandoutContent {
   if (typeof value !== "object" || value === null) return false;
-  const { picture, rules, sheetTable, demo } = value as Partial<Record<keyof HandoutContent, unknown>>;
+  const { picture, reeving, rules, sheetTable, demo } = value as Partial<Record<keyof HandoutContent, unknown>>;
   return (
     (picture === undefined || isShown("figure", picture)) &&
+    (reeving === undefined || isShown("reeving", reeving)) &&
     Array.isArray(rules) &&
     rules.every(isRule) &&
     (sheetTable === undefined || isShown("sheetTable", sheetTable)) &&

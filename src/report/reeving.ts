@@ -16,7 +16,8 @@ import { tableBox } from "./table.js";
  */
 export function reevingBlock(shown: DrawnReeving, ids: PageIds): Markup {
   const drawing = reevingDrawing(shown);
-  const [wide = 0, narrow = wide] = drawing.arrangements.map(({ width }) => width);
+  const [wide = 0, ...narrower] = drawing.arrangements.map(({ width }) => width);
+  const narrow = narrower.at(-1) ?? wide;
   const described = { title: shown.title, altText: shown.altText, onPage: true };
   return html`<figure id="${ids.take(`figure ${shown.name}`)}" class="reeving">
 <figcaption>${unparted(shown.title)}</figcaption>

@@ -9,7 +9,7 @@ import { printPage } from "../../src/cli/print.js";
 import { reportsAddress } from "../../src/report/handout-address.js";
 import { type HandoutTopic, handoutHtml, isHandout } from "../../src/report/handout-page.js";
 import { recordOf } from "../../src/report/record.js";
-import { ruled } from "../report/handout-sample.js";
+import { drawnLine, ruled } from "../report/handout-sample.js";
 import { sample } from "../report/sample.js";
 import { chromiumPath, launch, missing, open } from "./chromium.js";
 
@@ -57,11 +57,35 @@ const longAnswer: HandoutTopic = {
     ],
   },
 };
+const withLine = (blocks: number) => ({ ...withRules.handout, reeving: drawnLine(blocks) });
+/** With a line that has room, with one that is too long to be read on a sheet, and with one beside everything else that is long. */
+const drawn: HandoutTopic = { ...withRules, name: "drawn", handout: withLine(0) };
+const tooLong: HandoutTopic = { ...withRules, name: "too-long", handout: withLine(5) };
+const fullWithLine: HandoutTopic = {
+  ...fullest,
+  name: "full-with-line",
+  handout: { ...fullest.handout, reeving: drawnLine(0) },
+};
 const bare: HandoutTopic = { name: "bare", question: "Why?", handout: { rules: [{ text: "Because." }], demo: false } };
 
 /** Height that is left for a picture where there is much to say, or none [px]; 200 elsewhere. */
-const leastPictures: Readonly<Record<string, number>> = { fullest: 60, "long-answer": 180, bare: -1 };
-const topics: readonly HandoutTopic[] = [plain, { ...withRules, name: "ruled" }, fullest, longAnswer, bare];
+const leastPictures: Readonly<Record<string, number>> = {
+  fullest: 60,
+  "full-with-line": 60,
+  "long-answer": 180,
+  bare: -1,
+  drawn: 140,
+};
+const topics: readonly HandoutTopic[] = [
+  plain,
+  { ...withRules, name: "ruled" },
+  fullest,
+  longAnswer,
+  bare,
+  drawn,
+  tooLong,
+  fullWithLine,
+];
 
 describe.skipIf(chromiumPath === undefined)(
   `the handout on paper${chromiumPath ? "" : ` (${missing})`}`,
@@ -137,6 +161,10 @@ describe.skipIf(chromiumPath === undefined)(
                 .map((one) => one.outerHTML.slice(0, 80)),
               picture: svg?.height ?? 0,
               spills: (svg?.bottom ?? 0) - (holder?.bottom ?? 0),
+              line: (() => {
+                const own = sheet.querySelector<SVGSVGElement>(".reeving-drawing");
+                return own === null ? 0 : (13 * own.getBoundingClientRect().width) / own.viewBox.baseVal.width;
+              })(),
             };
           }),
         );
@@ -148,6 +176,10 @@ describe.skipIf(chromiumPath === undefined)(
           expect(sheet.outside).toEqual([]);
           expect(sheet.picture, `${sheet.name}`).toBeGreaterThan(leastPictures[sheet.name ?? ""] ?? 200);
         }
+        // Words of the drawn line on paper: never smaller than 9 pixels, and only where there is room.
+        const words = Object.fromEntries(sheets.map(({ name: topic, line }) => [topic, line]));
+        expect(words.drawn).toBeGreaterThan(9);
+        expect(Object.keys(words).filter((topic) => words[topic] !== 0)).toEqual(["drawn"]);
         expect(complaints).toEqual([]);
         await close();
       }

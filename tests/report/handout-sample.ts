@@ -1,4 +1,8 @@
+import { reeving } from "../../src/notebook/display.js";
 import type { CellOutput, ExecutedNotebook } from "../../src/notebook/executed.js";
+import type { DrawnReeving } from "../../src/notebook/output.js";
+import { tackle } from "../../src/reeving/tackle.js";
+import { limp, sheave } from "../reeving/builders.js";
 import { sample } from "./sample.js";
 
 export const sampleRules = [
@@ -23,3 +27,21 @@ export const ruled = sampleWith(...sampleRules.map((one) => ({ kind: "rule" as c
   kind: "sheetTable",
   ...sampleSheet,
 });
+
+/** A line of so many blocks and a tackle as a notebook draws it. */
+export function drawnLine(blocks: number): DrawnReeving {
+  const leads = Array.from({ length: blocks }, (_, index) => ({ ...sheave, name: `lead block ${index + 1}` }));
+  return reeving({
+    name: "line",
+    title: "A third is lost on the way",
+    caption: "The sheet of the demo boat, from the clew to the hand. Likely 60 to 75 N to hold.",
+    line: {
+      rope: limp,
+      stations: [
+        { kind: "tackle", name: "tackle", reeving: tackle({ parts: 3, hauledFrom: "fixed", turn: sheave }) },
+        ...leads,
+      ],
+    },
+    load: 490,
+  });
+}

@@ -1,12 +1,15 @@
 import jsqr from "jsqr";
 import { describe, expect, it } from "vitest";
+import { drawingSvg } from "../../src/notebook/reeving/drawing-svg.js";
+import { reevingDrawing } from "../../src/notebook/reeving/reeving-drawing.js";
 import { ValueError } from "../../src/quantity/errors.js";
 import { addressOf, reportsAddress } from "../../src/report/handout-address.js";
 import { addressCode } from "../../src/report/handout-code.js";
+import { handoutLine } from "../../src/report/handout-line.js";
 import { handoutHtml, isHandout } from "../../src/report/handout-page.js";
 import { readRecord, recordOf, recordText } from "../../src/report/record.js";
 import { reportPage } from "../../src/report/reportpage.js";
-import { ruled, sampleRules, sampleSheet, sampleWith } from "./handout-sample.js";
+import { drawnLine, ruled, sampleRules, sampleSheet, sampleWith } from "./handout-sample.js";
 import { sample } from "./sample.js";
 
 const record = recordOf(sample, "");
@@ -40,6 +43,25 @@ describe("what a handout takes from a report", () => {
     expect(recordOf({ ...own, cells }, "").handout.demo).toBe(false);
   });
 
+  it("is the first line that the notebook draws, and the sheet has the very drawing of the page", () => {
+    const line = drawnLine(0);
+    const record = recordOf(sampleWith(line, { ...drawnLine(2), name: "other" }), "");
+    expect(record.handout.reeving).toEqual(line);
+    expect(readRecord(recordText(record), "a.json")).toEqual(record);
+    const { arrangements, ...described } = reevingDrawing(line);
+    const drawings = arrangements.map((one) =>
+      drawingSvg({ ...described, arrangements: [one] }, { width: one.width, title: line.title, onPage: true }),
+    );
+    const sheet = handoutHtml({ topics: [record] });
+    expect(drawings.filter((one) => sheet.includes(one))).toHaveLength(1);
+    expect(sheet).toContain("Likely 60 to 75");
+  });
+
+  it("has no drawing of a line whose words would be too small", () => {
+    expect(handoutLine(drawnLine(5), 260)).toBeUndefined();
+    for (const room of [230, 260, 300]) expect(handoutLine(drawnLine(0), room)?.height).toBeLessThan(room + 1);
+  });
+
   it("comes back from the record's file as it was, and nothing else does", () => {
     const whole = recordOf(ruled, "");
     expect(readRecord(recordText(whole), "a.json")).toEqual(whole);
@@ -48,6 +70,7 @@ describe("what a handout takes from a report", () => {
       {},
       { ...whole.handout, rules: [{ text: 3 }] },
       { ...whole.handout, picture: { kind: "figure" } },
+      { ...whole.handout, reeving: { kind: "reeving" } },
       { ...whole.handout, demo: "yes" },
     ])
       expect(() => readRecord(JSON.stringify({ ...whole, handout }), "a.json")).toThrow("build all reports again");
@@ -114,7 +137,7 @@ describe("the sheet", () => {
   it("takes whole sentences of a long answer, and shows the cut", () => {
     const rules = [{ text: "A sentence of forty characters it is ok. ".repeat(30).trim() }];
     const long = handoutHtml({ topics: [{ ...record, handout: { ...record.handout, rules } }] });
-    expect(long).toMatch(/it is ok\. …<\/span>/u);
+    expect(long).toMatch(/it is ok\.\u00a0…<\/span>/u);
     expect(long).not.toContain(rules[0]?.text);
   });
 

@@ -40,8 +40,11 @@ interface LaidOut {
 }
 
 const margin = 8;
+const narrowWidth = 360;
 const stripGap = 26;
 const widestNote = 640;
+/** From this room on a note stands beside the samples of rope [px]. */
+const leastNote = 400;
 const largestScale = 1.3;
 const wideWidth = 900;
 /** Least scale at which two strips stand beside each other. */
@@ -89,13 +92,22 @@ function laidInWidth(strips: Strips, way: Way, words: EndWords, width: number): 
 
 /** From the load at the top to the hand below, labels in a column beside. */
 export function narrowArrangement(strips: Strips, way: Way, words: EndWords): Arrangement {
-  const width = 360;
+  const laid = laidDown(strips, words, courseOf(strips, way, { along: 78, aside: 62 }));
+  return arranged(narrowWidth, strips, words, laid);
+}
+
+/** For a sheet of paper that holds other things as well: both ways beside each other, with short pieces of rope. */
+export function sheetArrangement(strips: Strips, way: Way, words: EndWords): Arrangement {
+  const laid = laidDown(strips, words, courseOf(strips, way, { along: 50, aside: 62 }));
+  return arranged(2 * narrowWidth, strips, words, laid, narrowWidth);
+}
+
+function laidDown(strips: Strips, words: EndWords, course: Course): LaidOut {
   const room = 146;
-  const course = courseOf(strips, way, { along: 78, aside: 62 });
   const box = courseBox(course);
   const scale = Math.min(1, room / (box.bottom - box.top));
   const column = margin + scale * (box.bottom - box.top) + 16;
-  const labelRoom = width - margin - column;
+  const labelRoom = narrowWidth - margin - column;
   const placed = placedCourse(course, { scale, down: true, shift: [margin - scale * box.top, -scale * box.left] });
   const spots = spotsOf(placed);
   const sizes = labelSizes(strips, words, labelRoom);
@@ -111,13 +123,7 @@ export function narrowArrangement(strips: Strips, way: Way, words: EndWords): Ar
     const top = heights[index]! - height / 2;
     return { left: column, right: column + across, top, bottom: top + height };
   });
-  return arranged(width, strips, words, {
-    course: placed,
-    boxes,
-    labelRoom,
-    anchor: "start",
-    thickness: thicknessAt(scale),
-  });
+  return { course: placed, boxes, labelRoom, anchor: "start", thickness: thicknessAt(scale) };
 }
 
 function thicknessAt(scale: number): number {
@@ -196,17 +202,21 @@ function anchorAt({ at: [x] }: Spot, { left, right }: Box, usual: "start" | "mid
   return left > x ? "start" : right < x ? "end" : usual;
 }
 
-/** A sentence over the width of the page. */
-function textBlock(
-  text: string,
-  { width, top, bold = false }: { readonly width: number; readonly top: number; readonly bold?: boolean },
-): { shape: Shape; bottom: number } {
-  const lines = wrapped({ text, role: bold ? "ink" : "quiet1", bold }, Math.min(width - 2 * margin, widestNote));
-  const box = { left: margin, right: width - margin, top, bottom: top + lines.length * textLead };
+interface TextPlace {
+  readonly width: number;
+  readonly top: number;
+  readonly left?: number;
+  readonly bold?: boolean;
+}
+
+/** A sentence from a left edge over the width of the page. */
+function textBlock(text: string, { width, top, left = margin, bold = false }: TextPlace) {
+  const lines = wrapped({ text, role: bold ? "ink" : "quiet1", bold }, Math.min(width - left - margin, widestNote));
+  const box = { left, right: width - margin, top, bottom: top + lines.length * textLead };
   return { shape: textIn(box, lines, "start"), bottom: box.bottom };
 }
 
-/** Three samples of rope with their tensions, and what else is to be known. */
+/** Three samples of rope with their tensions, and what else is to be known, beside or below them. */
 function thicknessScale(
   strips: Strips,
   { width, top, thickness }: { readonly width: number; readonly top: number; readonly thickness: number },
@@ -230,9 +240,11 @@ function thicknessScale(
       { kind: "text", at: [from + 38, y + 0.35 * textSize], lines: [text], anchor: "start" },
     ];
   });
+  const beside = width - x >= leastNote;
   const note = textBlock(`The harder the rope pulls, the thicker it is drawn, up to five times. ${footNote(strips)}`, {
     width,
-    top: top + textLead + 6,
+    top: beside ? top : top + textLead + 6,
+    left: beside ? x : margin,
   });
   return { shapes: [...shapes, note.shape], bottom: note.bottom };
 }

@@ -1,4 +1,4 @@
-import { type Arrangement, narrowArrangement, wideArrangement } from "./arrangement.js";
+import { type Arrangement, narrowArrangement, sheetArrangement, wideArrangement } from "./arrangement.js";
 import { wayOf } from "./course.js";
 import { type DrawnLine, stripsOf } from "./strips.js";
 import { describedStrips, type EndWords } from "./words.js";
@@ -13,7 +13,7 @@ export interface DrawingInput {
   readonly words?: EndWords | undefined;
 }
 
-/** A drawing as data: shapes with places, for a wide page and for a narrow one. */
+/** A drawing as data: shapes with places, for a wide page, for a part of a sheet of paper, and for a narrow page. */
 export interface Drawing {
   /** Load, tension behind each station and force at the hand, in sentences. */
   readonly description: string;
@@ -31,13 +31,13 @@ export interface Drawing {
  * @param words  words for the two ends; load and hand when absent
  * @returns the drawing, hauling above easing; on a wide page beside it, where both fit
  * @throws ReevingError for a line that is put together wrong, ValueError for impossible numbers
- * Example: reevingDrawing({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, load: 100 }).arrangements.length → 2
+ * Example: reevingDrawing({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, load: 100 }).arrangements.length → 3
  */
 export function reevingDrawing({ line, load, words = {} }: DrawingInput): Drawing {
   const strips = stripsOf(line, load);
   const way = wayOf(strips);
   return {
     description: describedStrips(strips, words),
-    arrangements: [wideArrangement(strips, way, words), narrowArrangement(strips, way, words)],
+    arrangements: [wideArrangement, sheetArrangement, narrowArrangement].map((arrange) => arrange(strips, way, words)),
   };
 }

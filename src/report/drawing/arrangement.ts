@@ -36,9 +36,14 @@ export interface Cell {
 
 const rowGap = 18;
 
-/** Arranges the panels of a figure on a width [px]. */
-export function arrange(figure: Figure, styles: ReadonlyMap<string, SeriesStyle>, width: number): Arrangement {
-  const measures = measure(figure, styles, width);
+/** Arranges the panels of a figure on a width [px], with plots of a height of their own where one is given [px]. */
+export function arrange(
+  figure: Figure,
+  styles: ReadonlyMap<string, SeriesStyle>,
+  width: number,
+  ownHeight?: number,
+): Arrangement {
+  const measures = measure(figure, styles, width, ownHeight);
   const { across, size, lineHeight, ranges, cellWidth, leftRoom, plotWidth, plotHeight } = measures;
   const words = wordsOf(figure, measures);
   const several = figure.panels.length > 1;

@@ -5,7 +5,7 @@ import { seriesStyles } from "../../notebook/styles.js";
 import { arrange } from "./arrangement.js";
 import { element } from "./element.js";
 import { key } from "./key.js";
-import { markDefinitions } from "./marks.js";
+import { type DrawnStyle, markDefinitions } from "./marks.js";
 import { panelGroup } from "./panel.js";
 
 /** Colours by role as the style sheet of the page holds them: in light, dark and on paper. */
@@ -29,6 +29,43 @@ export interface Drawing {
   readonly width: number;
   /** Beginning of the ids inside; unique on its page. */
   readonly id: string;
+  /** Height that it should keep [px]: plots are lower where it asks for that, as far as they can be. */
+  readonly mostHeight?: number;
+}
+
+/** A figure drawn, with its sizes [px]. */
+export interface DrawnFigure {
+  readonly svg: string;
+  readonly height: number;
+  /** Size of its words. */
+  readonly size: number;
+  /** What its plots cover [px²]. */
+  readonly plots: number;
+}
+
+/** Plots are never lower than this [px]. */
+const lowestPlot = 84;
+
+type Styles = ReadonlyMap<string, DrawnStyle>;
+
+/** The panels in their places, the key below them, and the height of both. */
+function placed(figure: Figure, styles: Styles, width: number, plotHeight?: number) {
+  const arrangement = arrange(figure, styles, width, plotHeight);
+  const { size, lineHeight, labels } = arrangement;
+  const below = labels === undefined ? key({ figure, styles, width, size, lineHeight }) : undefined;
+  return { arrangement, below, height: arrangement.height + (below === undefined ? 0 : below.height + lineHeight / 2) };
+}
+
+function placedWithin(figure: Figure, styles: Styles, { width, mostHeight = Number.POSITIVE_INFINITY }: Drawing) {
+  let best = placed(figure, styles, width);
+  // Lower plots may send names from the ends of curves into a key, which takes height again.
+  for (let round = 0; round < 2 && best.height > mostHeight; round += 1) {
+    const plots = best.arrangement.cells.map(({ plot }) => plot);
+    const rows = new Set(plots.map(({ top }) => top)).size;
+    const lower = (plots[0]?.height ?? 0) - (best.height - mostHeight) / rows;
+    best = placed(figure, styles, width, Math.max(lowestPlot, lower));
+  }
+  return best;
 }
 
 /**
@@ -42,14 +79,25 @@ export interface Drawing {
  * Curves are named at their ends where there is room, otherwise in a key below.
  * Example: figureSvg(figure, { width: 800, id: "hand-force" }).startsWith("<svg ") → true
  */
-export function figureSvg(figure: Figure, { width, id }: Drawing): string {
-  const styles = new Map(
+export function figureSvg(figure: Figure, drawing: Drawing): string {
+  return drawnFigure(figure, drawing).svg;
+}
+
+/**
+ * The same picture with its sizes, for a place that has to choose.
+ *
+ * @param figure  figure as data
+ * @param drawing  width and height to draw for [px], beginning of the ids
+ * @returns markup, height, size of the words [px], what the plots cover [px²]
+ * Example: drawnFigure(figure, { width: 800, id: "hand-force", mostHeight: 240 }).height <= 240 → true
+ */
+export function drawnFigure(figure: Figure, drawing: Drawing): DrawnFigure {
+  const { width, id } = drawing;
+  const styles: Styles = new Map(
     [...seriesStyles(figure, roles)].map(([name, style], index) => [name, { ...style, mark: `${id}-m${index}` }]),
   );
-  const arrangement = arrange(figure, styles, width);
-  const { cells, size, lineHeight, labels } = arrangement;
-  const below = labels === undefined ? key({ figure, styles, width, size, lineHeight }) : undefined;
-  const height = arrangement.height + (below === undefined ? 0 : below.height + lineHeight / 2);
+  const { arrangement, below, height } = placedWithin(figure, styles, drawing);
+  const { cells, size, lineHeight } = arrangement;
   const panels = figure.panels.map((panel, index) => {
     const cell = cells[index];
     return cell === undefined ? "" : panelGroup({ figure, panel, cell, arrangement, styles });
@@ -57,7 +105,7 @@ export function figureSvg(figure: Figure, { width, id }: Drawing): string {
   const words =
     element("title", { id: `${id}-title` }, escapeHtml(figure.title)) +
     element("desc", { id: `${id}-desc` }, escapeHtml(figure.altText));
-  return element(
+  const svg = element(
     "svg",
     {
       class: "drawing",
@@ -75,4 +123,6 @@ export function figureSvg(figure: Figure, { width, id }: Drawing): string {
       below === undefined ? "" : element("g", { class: "key" }, below.at(arrangement.height + lineHeight / 2)),
     ].join("\n"),
   );
+  const plots = cells.reduce((sum, { plot }) => sum + plot.width * plot.height, 0);
+  return { svg, height: Math.ceil(height), size, plots };
 }

@@ -42,16 +42,17 @@ const forms: Readonly<Record<Form, { size: number; plotHeight: number; leastPlot
 
 type Styles = ReadonlyMap<string, SeriesStyle>;
 
-/** Measures of a figure on a width [px], with as many panels side by side as leave room for the marks above them. */
-export function measure(figure: Figure, styles: Styles, width: number): Measures {
+/** Measures of a figure on a width [px], with as many panels side by side as leave room for the marks above them, and plots of a height of their own where one is given [px]. */
+export function measure(figure: Figure, styles: Styles, width: number, plotHeight?: number): Measures {
   const count = figure.panels.length;
   const most = Math.max(1, Math.min(count, Math.floor((width + columnGap) / (leastPanel + columnGap))));
   for (let columns = width < wideFrom ? 1 : most; columns > 1; columns -= 1) {
     // Four panels with room for three stand two by two.
-    const measures = measureAcross(figure, styles, width, Math.ceil(count / Math.ceil(count / columns)));
+    const across = Math.ceil(count / Math.ceil(count / columns));
+    const measures = measureAcross(figure, styles, { width, across, plotHeight });
     if (marksFit(figure, measures)) return measures;
   }
-  return measureAcross(figure, styles, width, 1);
+  return measureAcross(figure, styles, { width, across: 1, plotHeight });
 }
 
 function marksFit({ top }: Figure, { plotWidth, ranges, size }: Measures): boolean {
@@ -60,10 +61,17 @@ function marksFit({ top }: Figure, { plotWidth, ranges, size }: Measures): boole
   return top === undefined || placedMarks(top, { x: place, ranges }, size).every(({ hasRoom }) => hasRoom);
 }
 
-function measureAcross(figure: Figure, styles: Styles, width: number, across: number): Measures {
+interface Across {
+  readonly width: number;
+  readonly across: number;
+  readonly plotHeight: number | undefined;
+}
+
+function measureAcross(figure: Figure, styles: Styles, { width, across, plotHeight: asked }: Across): Measures {
   const form: Form = width < wideFrom ? "narrow" : across === 1 ? "single" : "several";
   const { size, label } = forms[form];
-  const plotHeight = form === "narrow" && figure.panels.length > manyPanels ? lowPlot : forms[form].plotHeight;
+  const usual = form === "narrow" && figure.panels.length > manyPanels ? lowPlot : forms[form].plotHeight;
+  const plotHeight = asked ?? usual;
   const lineHeight = Math.round(size * 1.3);
   const ranges = figureRanges(figure);
   const ticks = { x: axisTicks(ranges.x, "x", form), y: axisTicks(ranges.y, "y", form) };

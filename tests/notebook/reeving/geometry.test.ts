@@ -33,7 +33,7 @@ import {
   wildReevings,
 } from "../../reeving/builders.js";
 import { boatLines } from "./boat-lines.js";
-import { allNumbers, both, labelsOf, nameOf, ropesOf, textsOf } from "./reading.js";
+import { allNumbers, everyArrangement, labelsOf, nameOf, ropesOf, textsOf } from "./reading.js";
 
 const tackles = asStation(fc.oneof(simpleTackles(tackleTurns), ropeSystems(tackleTurns)));
 const stations: fc.Arbitrary<Station> = fc.oneof(
@@ -74,10 +74,10 @@ describe("drawings of random lines", () => {
   it("name every station once a strip, and no label covers another", () => {
     fc.assert(
       fc.property(cases, (input) => {
-        for (const arrangement of both(input)) {
+        for (const arrangement of everyArrangement(input)) {
           const labels = labelsOf(arrangement);
           const names = labels.map(nameOf);
-          for (const { name } of input.line.stations) expect(names.filter((one) => one === name)).toHaveLength(2);
+          for (const { name } of input.line.stations) expect(names.filter((one) => one === name)).toHaveLength(3);
           const boxes = labels.map(textBox);
           const covered = boxes.some((box, index) => boxes.slice(index + 1).some((other) => overlapping(box, other)));
           expect(covered).toBe(false);
@@ -152,7 +152,7 @@ describe("the thickness of the rope", () => {
 
   it("grows along the line while hauling over turns that lose, and is stated in a scale", () => {
     const line: Line = { rope: limp, stations: ["a", "b", "c"].map((name) => ({ ...sheave, name, wrapAngle: 1 })) };
-    for (const arrangement of both({ line, load: 200 })) {
+    for (const arrangement of everyArrangement({ line, load: 200 })) {
       const ropes = ropesOf(arrangement);
       const hauling = ropes.filter(({ dashedFrom }) => dashedFrom === undefined).slice(0, -3);
       const easing = ropes.filter(({ dashedFrom }) => dashedFrom !== undefined);
@@ -185,7 +185,7 @@ describe("tackles", () => {
     for (const ys of across) expect(Math.max(...ys) - Math.min(...ys)).toBeLessThan(1e-9);
     const gaps = across.slice(1).map(([y], index) => y! - across[index]![0]!);
     for (const gap of gaps) expect(gap).toBeCloseTo(gaps[0]!, 9);
-    expect(both({ line: lineOf(reeving), load: 500 })).toHaveLength(2);
+    expect(everyArrangement({ line: lineOf(reeving), load: 500 })).toHaveLength(3);
   });
 
   it("of several ropes draw every part once", () => {
@@ -261,7 +261,7 @@ describe("the lines of the demo boats", () => {
   });
 
   it.each(boatLines)("$name is drawn, no label covers another or the rope", ({ line, load }) => {
-    for (const arrangement of both({ line, load })) {
+    for (const arrangement of everyArrangement({ line, load })) {
       const boxes = textsOf(arrangement).map(textBox);
       boxes.forEach((box, index) => {
         expect(boxes.slice(index + 1).filter((other) => overlapping(box, other))).toEqual([]);

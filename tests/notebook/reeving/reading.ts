@@ -2,8 +2,8 @@ import type { Arrangement } from "../../../src/notebook/reeving/arrangement.js";
 import { type Drawing, type DrawingInput, reevingDrawing } from "../../../src/notebook/reeving/reeving-drawing.js";
 import type { Point, RopeShape, Shape, TextShape } from "../../../src/notebook/reeving/shapes.js";
 
-/** The arrangements for a wide and for a narrow page. */
-export const both = (input: DrawingInput): readonly Arrangement[] => reevingDrawing(input).arrangements;
+/** The arrangements for a wide page, for a sheet of paper and for a narrow page. */
+export const everyArrangement = (input: DrawingInput): readonly Arrangement[] => reevingDrawing(input).arrangements;
 
 export const textsOf = ({ shapes }: Arrangement): TextShape[] =>
   shapes.filter((shape): shape is TextShape => shape.kind === "text");

@@ -11,7 +11,7 @@ import { prepareJoined } from "../../../src/reeving/joined-lines.js";
 import { type Line, prepareLine } from "../../../src/reeving/line.js";
 import { tackle } from "../../../src/reeving/tackle.js";
 import { cleat, limp, ring, seed, sheave, stiff } from "../../reeving/builders.js";
-import { both, labelsOf, nameOf, textsOf } from "./reading.js";
+import { everyArrangement, labelsOf, nameOf, textsOf } from "./reading.js";
 
 const four = {
   kind: "tackle" as const,
@@ -26,7 +26,7 @@ const line: Line = {
 describe("the words of a drawing", () => {
   it("give load, tension behind each station, loss and hand force as the solver has them", () => {
     const { state } = prepareLine(line);
-    for (const arrangement of both({ line, load: 900 })) {
+    for (const arrangement of everyArrangement({ line, load: 900 })) {
       const labels = labelsOf(arrangement);
       const strips = [labels.slice(0, 5), labels.slice(5)];
       (["hauling", "easing"] as const).forEach((direction, strip) => {
@@ -66,7 +66,7 @@ describe("the words of a drawing", () => {
         { ...cleat, name: "jaw" },
       ],
     };
-    for (const arrangement of both({ line: held, load: 100 })) {
+    for (const arrangement of everyArrangement({ line: held, load: 100 })) {
       const words = textsOf(arrangement).flatMap(({ lines }) => lines.map(({ text }) => text));
       expect(words.join(" ")).toContain("the line does not go out by itself");
       expect(words.filter((text) => text.startsWith("loses"))).toHaveLength(2);
@@ -161,7 +161,8 @@ describe("a drawing as SVG", () => {
 
   it("takes the widest arrangement that fits", () => {
     expect(svg(1200)).toContain('viewBox="0 0 900 ');
-    expect(svg(899)).toContain('viewBox="0 0 360 ');
+    expect(svg(899)).toContain('viewBox="0 0 720 ');
+    expect(svg(719)).toContain('viewBox="0 0 360 ');
     expect(svg(200)).toContain('viewBox="0 0 360 ');
   });
 
