@@ -494,6 +494,7 @@ export { type Balance, balanced, type Equation } from "./working/balance.js";
 export { boatHandWorking, lineCostWorking, lineMassWorking } from "./working/boat-line-working.js";
 export { designLoadWorking } from "./working/boat-load-working.js";
 export { formulas } from "./working/catalogue.js";
+export { type CurveWorking, curveWorking, type WorkedCurve } from "./working/curve-working.js";
 export { type Formula, type FormulaSymbol, type FormulaSymbols, formula } from "./working/formula.js";
 export { type FreeClewInput, freeClewWorking } from "./working/free-clew-working.js";
 export {

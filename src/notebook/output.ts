@@ -1,6 +1,7 @@
 import type { CheckResult } from "../published/row.js";
 import type { Verdict } from "../quantity/verdict.js";
 import type { Coefficient } from "../sources/coefficient.js";
+import type { CurveWorking } from "../working/curve-working.js";
 import type { Working } from "../working/working.js";
 import type { AnySettings, Controls } from "./control.js";
 import type { Measure } from "./measure.js";
@@ -27,6 +28,8 @@ export interface Series {
   readonly points?: readonly (number | null)[];
   /** Bands of its curves: tinted, with their ends in the table of numbers. */
   readonly bands?: Readonly<Partial<Record<"hauling" | "easing" | "line", SeriesBand>>>;
+  /** How the points of its curves come about: one number of each unfolds in the table of numbers. */
+  readonly worked?: Readonly<Partial<Record<"hauling" | "easing" | "line" | "points", CurveWorking>>>;
   /** The one series that the figure is about; the others are drawn quiet. */
   readonly highlight?: boolean;
 }

@@ -73,6 +73,22 @@ function checkSeries(where: string, value: unknown): void {
     throw refuse(name, "no values", `at least one of ${curves.join(", ")}`, "Give the curve its values.");
   for (const curve of given) numbersOrGaps(`${name}, ${curve}`, series[curve], x.length);
   if (series.bands !== undefined) checkBands(name, series, x.length);
+  if (series.worked !== undefined) checkWorked(name, series);
+}
+
+/** A working belongs to a point of its curve. */
+function checkWorked(name: string, series: Fields): void {
+  for (const [curve, value] of Object.entries(fields(`${name}, worked`, series.worked))) {
+    const where = `${name}, worked ${curve}`;
+    oneOf(`${where}, its curve`, series[curve] === undefined ? "none" : curve, curves);
+    const { row, working, changes, from } = fields(where, value);
+    checkWorking(where, working);
+    text(`${where}, what changes`, changes);
+    if (from !== undefined) finite(`${where}, from`, from);
+    const points: unknown = series[curve];
+    if (!Array.isArray(points) || typeof points[Number(row)] !== "number")
+      throw refuse(`${where}, row`, row, "a point of the curve", "Make it with curveWorking(…).");
+  }
 }
 
 /** A band belongs to a curve of its series, and its low end is not above its high end. */

@@ -1,4 +1,5 @@
 import type { Panel, Series } from "../notebook/output.js";
+import type { CurveWorking } from "../working/curve-working.js";
 
 /** How a curve of a series runs, and so how it is drawn. */
 type CurveKind = "hauling" | "easing" | "line" | "points";
@@ -14,6 +15,7 @@ export interface Curve {
   readonly y: Values;
   /** Ends of its 90 % band. */
   readonly band: { readonly low: Values; readonly high: Values } | undefined;
+  readonly worked: CurveWorking | undefined;
 }
 
 /** All curves of a panel, in the order of its series. */
@@ -24,7 +26,9 @@ export function curvesOf(panel: Panel): Curve[] {
       const y = series[kind];
       const ending = kind === "line" ? "" : `, ${kind}`;
       const band = kind === "points" ? undefined : series.bands?.[kind];
-      return y === undefined ? [] : [{ series, kind, y, band, name: `${series.name}${ending}` }];
+      return y === undefined
+        ? []
+        : [{ series, kind, y, band, worked: series.worked?.[kind], name: `${series.name}${ending}` }];
     }),
   );
 }

@@ -4,9 +4,16 @@ import { dataTables } from "./datatable.js";
 import { figureSvg } from "./drawing/figure.js";
 import { html, jsonForScript, Markup } from "./html.js";
 import { type PageIds, unparted } from "./markdown.js";
+import type { WorkedNumbers } from "./worked-numbers.js";
 
 /** Widths for which a figure is drawn [px]; the style sheet shows the one that fits. */
 const widths = { narrow: 328, wide: 800 } as const;
+
+/** Where a figure stands. */
+interface FigurePlace {
+  readonly kind?: "picture";
+  readonly numbers?: WorkedNumbers;
+}
 
 /**
  * A figure on a page: its finding, its picture for a phone and for a wide page, its caption, and one click away its
@@ -14,11 +21,11 @@ const widths = { narrow: 328, wide: 800 } as const;
  *
  * @param figure  the figure
  * @param ids  ids of the page
- * @param kind  `picture` for the one that answers the question
+ * @param place  kind: `picture` for the one that answers the question; numbers of the page, which unfold
  * @returns markup; nothing in it needs a script but the chart to explore
- * Example: figureBlock(figure, new PageIds(), "picture")
+ * Example: figureBlock(figure, new PageIds(), { kind: "picture" })
  */
-export function figureBlock(figure: Figure, ids: PageIds, kind?: "picture"): Markup {
+export function figureBlock(figure: Figure, ids: PageIds, { kind, numbers }: FigurePlace = {}): Markup {
   const id = ids.take(`figure ${figure.name}`);
   const picture = (size: keyof typeof widths) => {
     const svg = figureSvg(figure, { width: widths[size], id: ids.take("drawing") });
@@ -31,7 +38,7 @@ ${picture("narrow")}${picture("wide")}</div>
 ${figure.caption !== "" && html`<p class="caption">${unparted(figure.caption)}</p>\n`}<script type="application/json" class="chart-data">${jsonForScript(chartData(figure))}</script>
 <button type="button" class="explore" hidden>Explore this chart</button>
 <details class="numbers"><summary>The numbers of this figure</summary>
-${dataTables(figure)}</details>
+${dataTables(figure, numbers)}</details>
 </figure>
-`;
+${numbers?.panels()}`;
 }

@@ -72,7 +72,7 @@ class Renderer {
       case "prose":
         return block.body;
       case "figure":
-        return figureBlock(block, this.#ids);
+        return figureBlock(block, this.#ids, { numbers: this.#numbers });
       case "reeving":
         return reevingBlock(block, this.#ids);
       case "table":
@@ -206,7 +206,7 @@ export function reportPage(notebook: ExecutedNotebook, form: PageForm): string {
   const answer = words.link(markdownBlocks(outline.answer.text, { place, ids, numbers }));
   const answerPanels = numbers.panels();
   const single = form.inlinePlotly !== undefined;
-  const picture = outline.picture && words.link(figureBlock(outline.picture, ids, "picture"));
+  const picture = outline.picture && words.link(figureBlock(outline.picture, ids, { kind: "picture", numbers }));
   const panelId = outline.panel && ids.take(panelTitle);
   const panel = outline.panel && livePanelBlock(outline.panel);
   const opening = words.link(renderer.blocks(outline.opening));

@@ -1,4 +1,4 @@
-import type { ExecutedNotebook } from "../notebook/executed.js";
+import type { CellOutput, ExecutedNotebook } from "../notebook/executed.js";
 import { markedPieces } from "../notebook/marker.js";
 import { printQuantity } from "../quantity/quantity-text.js";
 import type { SourceId } from "../sources/bibliography.js";
@@ -163,14 +163,17 @@ export function knownWorkings(notebook: ExecutedNotebook): Map<string, Working> 
   return known;
 }
 
+/** Workings that belong to one result or one curve, and to no mark. */
+function ownWorkings(output: CellOutput): Working[] {
+  if (output.kind === "result") return output.working === undefined ? [] : [output.working];
+  if (output.kind !== "figure") return [];
+  return output.panels.flatMap(({ series }) =>
+    series.flatMap(({ worked = {} }) => Object.values(worked).map(({ working }) => working)),
+  );
+}
+
 /** Sources that the workings of a notebook name. */
 export function sourcesOfWorkings(notebook: ExecutedNotebook): SourceId[] {
-  const ofResults = notebook.cells.flatMap((cell) =>
-    cell.type === "code"
-      ? cell.outputs.flatMap((output) =>
-          output.kind === "result" && output.working !== undefined ? [output.working] : [],
-        )
-      : [],
-  );
-  return [...knownWorkings(notebook).values(), ...ofResults].flatMap(workingSources);
+  const own = notebook.cells.flatMap((cell) => (cell.type === "code" ? cell.outputs.flatMap(ownWorkings) : []));
+  return [...knownWorkings(notebook).values(), ...own].flatMap(workingSources);
 }

@@ -14,7 +14,7 @@ function halfDigit(digits: string): number {
 }
 
 /** The value in the unit that stands behind a number; nothing when the unit is not known. */
-function inUnit(value: number, from: string, written: string | undefined): number | undefined {
+export function inUnit(value: number, from: string, written: string | undefined): number | undefined {
   if (written === undefined) return from === "1" ? value : undefined;
   if (written === "%") return from === "1" ? 100 * value : undefined;
   const unit = written.replace("°C", "degC").replace("°", "deg").replace("²", "^2").replace("³", "^3");

@@ -8,6 +8,10 @@ import { dataTables } from "../../src/report/datatable.js";
 import { figureBlock } from "../../src/report/figure.js";
 import { PageIds } from "../../src/report/markdown.js";
 import { isThumbnail, thumbnailOf, thumbnailSvg } from "../../src/report/thumbnail.js";
+import { WorkedNumbers } from "../../src/report/worked-numbers.js";
+import { formulas } from "../../src/working/catalogue.js";
+import { curveWorking } from "../../src/working/curve-working.js";
+import { worked } from "../../src/working/worked.js";
 
 function figure(panels: Figure["panels"]): Figure {
   const axis = { title: "Load [N]" };
@@ -54,6 +58,28 @@ describe("numbers of a figure", () => {
       { name: "read", x: [1.5], points: [1.4] },
     ];
     expect(dataTables(figure([{ title: "", series }])).text.match(/<table class="all-numbers">/gu)).toHaveLength(2);
+  });
+});
+
+describe("a curve that is worked out", () => {
+  const rule = (load: number) => worked(formulas.frictionless, { loadTension: load, velocityRatio: 2 });
+  const x = Array.from({ length: 21 }, (_, index) => 10 * (index + 1));
+  const y = x.map((load) => 0.5 * load);
+  const drawn = figure([
+    { title: "", series: [{ name: "free pull", x, line: y, worked: { line: curveWorking({ x, y, make: rule }) } }] },
+  ]);
+  const numbers = () => new WorkedNumbers(new Map(), new PageIds(), "a.ipynb");
+
+  it("unfolds one number of its column, which says what the other rows have in its place", () => {
+    const { text } = figureBlock(drawn, new PageIds(), { numbers: numbers() });
+    expect(text.match(/<button class="worked"/gu)).toHaveLength(1);
+    expect(text).toMatch(/<td>110\s*<td><button class="worked"[^>]*>55<\/button>/u);
+    expect(text).toContain("stands for its column");
+    expect(text.indexOf("</figure>")).toBeLessThan(text.indexOf('<div class="how"'));
+  });
+
+  it("stands as plain numbers where no page holds its workings", () => {
+    expect(dataTables(drawn).text).not.toMatch(/button|stands for its column/u);
   });
 });
 
