@@ -54,12 +54,9 @@ export function curveWorking({ x, y, unit, from, make }: WorkedCurve): CurveWork
   const changed = new Set(points.flatMap(({ working }) => changesBetween(kept.working.steps, working.steps)));
   if (changed.size === 0)
     throw refused("nothing that changes along it", "one number that changes", "Work the number out once.");
-  return {
-    row: kept.row,
-    working: kept.working,
-    changes: [...changed].join(" and "),
-    ...(from !== undefined && { from }),
-  };
+  const later = from !== undefined && x.some((at, row) => at < from && typeof y[row] === "number");
+  const changes = [...changed].join(" and ");
+  return { row: kept.row, working: kept.working, changes, ...(later && { from }) };
 }
 
 function checkPoint(at: number, value: number, working: Working, unit: string | undefined): void {

@@ -33,6 +33,7 @@ describe("the working of a curve", () => {
     expect(percent.working.value).toBeCloseTo(values[2]!, 12);
     const later = curveWorking({ ...curve, y: [7, ...values.slice(1)], from: 45 });
     expect([later.row, later.from]).toEqual([2, 45]);
+    expect(curveWorking({ ...curve, from: 0 })).not.toHaveProperty("from");
   });
 
   it.each([
