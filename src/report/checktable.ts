@@ -3,11 +3,11 @@ import { figures } from "../quantity/print.js";
 import { superscripts } from "../quantity/superscripts.js";
 import { evidenceKinds, evidenceMeaning, type SharedCheck, shareOfAllowed, wasLookedUp, worstOf } from "./checklist.js";
 import { type Content, html, type Markup } from "./html.js";
-import { unparted } from "./markdown.js";
 import { sourceAnchor, sourceTitle } from "./sourcelist.js";
 import { checkColumns } from "./style/checks.js";
 import { numberColumn } from "./style/tables.js";
 import { tableBox } from "./table.js";
+import { unparted } from "./unparted.js";
 
 /** Digits after the point with which a check is printed: one more than what is allowed can tell apart. */
 function decimalsFor(allowed: number): number {

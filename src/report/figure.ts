@@ -3,7 +3,8 @@ import { chartData } from "./chartdata.js";
 import { dataTables } from "./datatable.js";
 import { figureSvg } from "./drawing/figure.js";
 import { html, jsonForScript, Markup } from "./html.js";
-import { type PageIds, unparted } from "./markdown.js";
+import type { PageIds } from "./markdown.js";
+import { unparted } from "./unparted.js";
 import type { WorkedNumbers } from "./worked-numbers.js";
 
 /** Widths for which a figure is drawn [px]; the style sheet shows the one that fits. */

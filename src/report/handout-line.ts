@@ -6,7 +6,7 @@ import { textSize } from "../notebook/reeving/shapes.js";
 import { sheetWidth } from "./handout-picture.js";
 import { textHeight } from "./handout-room.js";
 import { html, Markup } from "./html.js";
-import { unparted } from "./markdown.js";
+import { unparted } from "./unparted.js";
 
 /** Least size of the drawing's words on paper, and the largest that is of use [px]. */
 const words = { least: 9.2, most: 10.4 } as const;

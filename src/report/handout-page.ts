@@ -8,8 +8,9 @@ import { handoutPicture, usualHeight } from "./handout-picture.js";
 import { roomForPictures } from "./handout-room.js";
 import { handoutStyle } from "./handout-style.js";
 import { html, Markup } from "./html.js";
-import { PageIds, unparted } from "./markdown.js";
+import { PageIds } from "./markdown.js";
 import type { ReportRecord } from "./record.js";
+import { unparted } from "./unparted.js";
 
 /** A report that gets a sheet. */
 export type HandoutTopic = Pick<ReportRecord, "name" | "question" | "handout">;

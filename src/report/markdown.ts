@@ -3,6 +3,7 @@ import { markerAt } from "../notebook/marker.js";
 import { ReportError } from "./errors.js";
 import { addFormulas } from "./formula.js";
 import { html, Markup } from "./html.js";
+import { unparted } from "./unparted.js";
 
 /** Hands out ids that are unique on one page. */
 export class PageIds {
@@ -58,16 +59,6 @@ function plainText(tokens: readonly Token[] | null): string {
       type.endsWith("break") ? " " : children?.length ? plainText(children) : content,
     )
     .join("");
-}
-
-/** Keeps a number and its unit on one line, and a sign with the number that it equals. */
-export function unparted(text: string): string {
-  return text
-    .replace(/(?<=(?<!\p{L})\p{L}) = (?=[\d−-])/gu, "\u00a0=\u00a0")
-    .replace(
-      /(\d) (?=(?:k?N|kgf|k?g|[cmk]?m|s|min|minutes|kn|knots|litres?|J|W|EUR|%|°C?)(?![\p{L}\p{N}]))/gu,
-      "$1\u00a0",
-    );
 }
 
 const markdown = new MarkdownIt({ html: false, linkify: false, typographer: false });

@@ -2,9 +2,9 @@ import { coefficientTable, outcomeWords } from "../notebook/notes.js";
 import type { Coefficients, Verdicts } from "../notebook/output.js";
 import type { SourceId } from "../sources/bibliography.js";
 import { html, type Markup } from "./html.js";
-import { unparted } from "./markdown.js";
 import { sourceAnchor, sourceTitle } from "./sourcelist.js";
 import { tableBox } from "./table.js";
+import { unparted } from "./unparted.js";
 
 /** Judgements one under the other, each with its reason and the nearest change that passes. */
 export function verdictList({ caption, verdicts }: Verdicts): Markup {

@@ -3,8 +3,9 @@ import { drawingSvg } from "../notebook/reeving/drawing-svg.js";
 import { reevingDrawing } from "../notebook/reeving/reeving-drawing.js";
 import { stationTable } from "../notebook/reeving/station-table.js";
 import { html, Markup } from "./html.js";
-import { type PageIds, unparted } from "./markdown.js";
+import type { PageIds } from "./markdown.js";
 import { tableBox } from "./table.js";
+import { unparted } from "./unparted.js";
 
 /**
  * The drawing of a line on a page: its finding, the drawing for wide and for narrow pages, its numbers one click away.

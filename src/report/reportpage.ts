@@ -10,12 +10,13 @@ import { figureBlock } from "./figure.js";
 import { reportFoot } from "./foot.js";
 import { type Content, html, type Markup, textOnly } from "./html.js";
 import { livePanelBlock } from "./livepanel.js";
-import { markdownBlocks, markdownLine, markdownText, PageIds, unparted } from "./markdown.js";
+import { markdownBlocks, markdownLine, markdownText, PageIds } from "./markdown.js";
 import { coefficientFold, coefficientSources, verdictList } from "./notes.js";
 import { type CellWorking, type InPlace, type Outline, outlineOf, type Section } from "./outline.js";
 import { reevingBlock } from "./reeving.js";
 import { sourceList } from "./sourcelist.js";
 import { shownResults, shownTable } from "./table.js";
+import { unparted } from "./unparted.js";
 import { PageWords } from "./words.js";
 import { sourcesOfWorkings, type WorkedNumbers } from "./worked-numbers.js";
 

@@ -1,5 +1,5 @@
 import { type Content, html, type Markup } from "./html.js";
-import { unparted } from "./markdown.js";
+import { unparted } from "./unparted.js";
 
 /** A number with its label; its value may be marked up. */
 interface ResultRow {

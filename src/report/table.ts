@@ -2,9 +2,9 @@ import { plainMarked } from "../notebook/marker.js";
 import type { Result, Table } from "../notebook/output.js";
 import { figures } from "../quantity/print.js";
 import { type Content, html, type Markup } from "./html.js";
-import { unparted } from "./markdown.js";
 import { resultList } from "./results.js";
 import { numberColumn } from "./style/tables.js";
+import { unparted } from "./unparted.js";
 import type { WorkedNumbers } from "./worked-numbers.js";
 
 /** A table in a box of its own, so that a wide one scrolls there and not the page. Cells and rows end where the next begin. */

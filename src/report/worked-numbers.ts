@@ -6,7 +6,8 @@ import { checkAgreement } from "../working/agreement.js";
 import type { Working, WorkingStep } from "../working/working.js";
 import { ReportError } from "./errors.js";
 import { type Content, html, type Markup } from "./html.js";
-import { type PageIds, unparted } from "./markdown.js";
+import type { PageIds } from "./markdown.js";
+import { unparted } from "./unparted.js";
 import { stepBlock, workingSources } from "./working-panel.js";
 
 /** The panel of one step; steps that several numbers share have one. */

@@ -77,7 +77,7 @@ describe("drawings of random lines", () => {
         for (const arrangement of everyArrangement(input)) {
           const labels = labelsOf(arrangement);
           const names = labels.map(nameOf);
-          for (const { name } of input.line.stations) expect(names.filter((one) => one === name)).toHaveLength(3);
+          for (const { name } of input.line.stations) expect(names.filter((one) => one === name)).toHaveLength(2);
           const boxes = labels.map(textBox);
           const covered = boxes.some((box, index) => boxes.slice(index + 1).some((other) => overlapping(box, other)));
           expect(covered).toBe(false);
@@ -227,7 +227,7 @@ const headingOf = (arrangement: Arrangement, way: "Hauling" | "Easing") =>
 
 describe("both ways of a line on a wide page", () => {
   it("stand beside each other for a line that needs little room, and are the same drawing moved, above three samples of rope", () => {
-    const [wide] = both({ line: { rope: limp, stations: [sheave] }, load: 100 });
+    const [wide] = everyArrangement({ line: { rope: limp, stations: [sheave] }, load: 100 });
     const [left, right] = [headingOf(wide!, "Hauling"), headingOf(wide!, "Easing")];
     expect(right.at).toEqual([left.at[0] + wide!.width / 2, left.at[1]]);
     const ropes = ropesOf(wide!).slice(0, -3);
@@ -240,7 +240,7 @@ describe("both ways of a line on a wide page", () => {
 
   it("stand under each other for a long line", () => {
     const stations = Array.from({ length: 9 }, (_, index) => ({ ...sheave, name: `turn ${index}`, wrapAngle: 1 }));
-    const [wide] = both({ line: { rope: limp, stations }, load: 100 });
+    const [wide] = everyArrangement({ line: { rope: limp, stations }, load: 100 });
     const [above, below] = [headingOf(wide!, "Hauling"), headingOf(wide!, "Easing")];
     expect(below.at[0]).toBe(above.at[0]);
     expect(below.at[1]).toBeGreaterThan(above.at[1]);
@@ -254,7 +254,7 @@ describe("the lines of the demo boats", () => {
 
   it("stand both ways beside each other on most wide pages", () => {
     const beside = boatLines.filter(({ line, load }) => {
-      const [wide] = both({ line, load });
+      const [wide] = everyArrangement({ line, load });
       return headingOf(wide!, "Easing").at[0] > headingOf(wide!, "Hauling").at[0];
     });
     expect(beside.length).toBeGreaterThan(boatLines.length / 2);
