@@ -24,3 +24,17 @@ export const endWithBuild = `
     new Worker(${JSON.stringify(watcher)}, options).unref();
     delete process.env.${lifelineVariable};
   }`;
+
+const parentWatcher = `
+  const { workerData } = require("node:worker_threads");
+  setInterval(() => {
+    if (process.ppid !== workerData) process.kill(process.pid, "SIGKILL");
+  }, 1000);`;
+
+/** Ends a kernel whose front end is gone without a farewell, as kernels of Jupyter do: it would run on for ever. Runs in the kernel. */
+export const endWithFrontEnd = `
+  if (process.env.JPY_PARENT_PID !== undefined && process.platform !== "win32") {
+    const { Worker } = require("node:worker_threads");
+    const options = { eval: true, execArgv: [], workerData: process.ppid };
+    new Worker(${JSON.stringify(parentWatcher)}, options).unref();
+  }`;

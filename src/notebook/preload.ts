@@ -1,7 +1,7 @@
 import { passOverComments } from "./comments-passed-over.js";
 import { noteFilesRead } from "./files-read.js";
 import { hoverInCalls } from "./hover.js";
-import { endWithBuild } from "./lifeline.js";
+import { endWithBuild, endWithFrontEnd } from "./lifeline.js";
 import { readSourcesOnce } from "./sources-once.js";
 import { joinTexts } from "./texts-written.js";
 
@@ -76,6 +76,7 @@ export const mendings = [
   joinTexts,
   noteFilesRead,
   endWithBuild,
+  endWithFrontEnd,
 ];
 
 /** Texts in blocks of their own, one after the other. */

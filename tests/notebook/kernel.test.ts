@@ -2,10 +2,13 @@ import { spawn } from "node:child_process";
 import { readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { createServer } from "node:net";
 import path from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
 import { expect, test, vi } from "vitest";
+import { openChannels } from "../../src/notebook/channels.js";
 import { freePorts, writeConnection } from "../../src/notebook/connection.js";
 import { startKernel } from "../../src/notebook/kernel.js";
+import { kernelCommand } from "../../src/notebook/tslab.js";
 import { scratchFolder } from "./scratch.js";
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -102,4 +105,33 @@ test.each([
   } finally {
     scratch.remove();
   }
+});
+
+test("a kernel of Jupyter ends when its front end was killed, even while a cell never ends", async () => {
+  const connection = await writeConnection(freePorts);
+  const [command, ...args] = kernelCommand(connection.file);
+  const front = spawn(
+    process.execPath,
+    [
+      "-e",
+      `const [command, args] = ${JSON.stringify([command, args])};
+      const kernel = require("node:child_process").spawn(command, args, { stdio: "ignore", detached: true });
+      process.stdout.write(String(kernel.pid));
+      setInterval(() => {}, 1000);`,
+    ],
+    { stdio: ["ignore", "pipe", "inherit"], env: { ...process.env, JPY_PARENT_PID: "1" } },
+  );
+  const pid = Number(await new Promise((resolve) => front.stdout.once("data", resolve)));
+  let channels: ReturnType<typeof openChannels> | undefined;
+  await new Promise<void>((answered) => {
+    channels = openChannels({ connection, onReply: () => answered(), onBroadcast: () => {}, onBadMessage: () => {} });
+    channels.send("shell", "kernel_info_request", {});
+  });
+  channels?.send("shell", "execute_request", { code: "for (;;);", silent: false });
+  await pause(500);
+  expect(alive(pid)).toBe(true);
+  front.kill("SIGKILL");
+  await expect.poll(() => alive(pid), { timeout: 15_000 }).toBe(false);
+  channels?.close();
+  rmSync(connection.folder, { recursive: true });
 });
