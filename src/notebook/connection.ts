@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { chmod, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { chmodSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { createServer, type Server } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -39,19 +39,47 @@ export async function freePorts(count: number): Promise<number[]> {
   return ports;
 }
 
-/** Writes a connection file that only its owner can read, in a folder of its own, with a fresh signing key. */
+const prefix = "haulbook-kernel-";
+
+/** Clears away folders whose process was killed before its kernel could watch over them. */
+function clearAbandoned(place: string): void {
+  for (const name of readdirSync(place)) {
+    const pid = new RegExp(`^${prefix}(\\d+)-`, "u").exec(name)?.[1];
+    if (pid === undefined || isAlive(Number(pid))) continue;
+    try {
+      rmSync(path.join(place, name), { recursive: true, force: true });
+    } catch {
+      // It belongs to somebody else.
+    }
+  }
+}
+
+function isAlive(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === "EPERM";
+  }
+}
+
+/**
+ * Writes a connection file that only its owner can read, in a folder of its own, with a fresh signing key. It is written without
+ * waiting, so that hardly a moment is left between the folder and the kernel that clears it away.
+ */
 export async function writeConnection(findPorts: FindPorts): Promise<Connection> {
   const ports = await findPorts(channels.length);
+  clearAbandoned(tmpdir());
   const key = randomBytes(32).toString("hex");
-  const folder = await mkdtemp(path.join(tmpdir(), "haulbook-kernel-"));
+  const folder = mkdtempSync(path.join(tmpdir(), `${prefix}${process.pid}-`));
   const file = path.join(folder, "connection.json");
   const byChannel = Object.fromEntries(channels.map((channel, index) => [`${channel}_port`, ports[index]]));
   const content = { transport: "tcp", ip: host, key, signature_scheme: "hmac-sha256", ...byChannel };
   try {
-    await writeFile(file, JSON.stringify(content), { mode: 0o600, flag: "wx" });
-    await chmod(file, 0o600);
+    writeFileSync(file, JSON.stringify(content), { mode: 0o600, flag: "wx" });
+    chmodSync(file, 0o600);
   } catch (error) {
-    await rm(folder, { recursive: true, force: true });
+    rmSync(folder, { recursive: true, force: true });
     throw error;
   }
   return { file, folder, key, address: (channel) => `tcp://${host}:${byChannel[`${channel}_port`]}` };

@@ -39,6 +39,17 @@ describe.concurrent("a notebook that fails names cell, line and text", () => {
     });
   });
 
+  test("a cell that takes all memory: its kernel's death is seen, and why", async () => {
+    const file = scratch.notebook("memory", [
+      "console.log('before');",
+      "const all: number[][] = [];\nfor (;;) all.push(new Array(100_000).fill(all.length));",
+    ]);
+    const environment = { ...process.env, NODE_OPTIONS: "--max-old-space-size=200" };
+    const error = await failure(file, { environment });
+    expect(error).toMatchObject({ name: "KernelDeathError", cell: 2 });
+    expect(error.message).toContain("heap out of memory");
+  });
+
   test("a cell that throws something other than an error: no line is known", () => {
     const failed = {
       notebook: "n.ipynb",
