@@ -82,9 +82,9 @@ describe.skipIf(chromiumPath === undefined)(
       await rm(folder, { recursive: true, force: true });
     });
 
-    it.each(names)(
+    it.concurrent.for(names)(
       "%s: what is computed in the browser is what the page was built with, to the last digit",
-      async (name) => {
+      async (name, { expect }) => {
         const { page, complaints, close } = await open(browser, at("folder", name));
         const written = await said(page);
         // A setting and back: everything is computed anew.
@@ -127,45 +127,48 @@ describe.skipIf(chromiumPath === undefined)(
       await again.close();
     });
 
-    it.each(names)("%s: changed bit by bit it shows what it shows when it is drawn anew", async (name) => {
-      const { page, complaints, close } = await open(browser, at("folder", name));
-      const controls = page.locator(".trial form :is(input, select):not([readonly])");
-      const slider = page.locator(".trial input[type=range]").first();
-      await slider.scrollIntoViewIfNeeded();
-      await slider.fill((await slider.getAttribute("max"))!);
-      await expect.poll(() => hash(page)).not.toBe("");
-      // To and fro, so that curves, ticks and names come and go.
-      for (const to of [0.9, 0.2, 0.6])
-        await controls.evaluateAll(async (fields, share) => {
-          for (const field of fields as (HTMLInputElement | HTMLSelectElement)[]) {
-            if (field instanceof HTMLSelectElement) field.selectedIndex = Math.floor(share * field.options.length);
-            else if (field.type === "range")
-              field.value = String(Number(field.min) + share * (Number(field.max) - Number(field.min)));
-            else if (field.type === "checkbox") field.checked = share > 0.5;
-            else field.checked ||= share > 0.5;
-            field.dispatchEvent(new Event("input", { bubbles: true }));
-            await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
-          }
-        }, to);
-      // The address is written when the hand rests.
-      await page.waitForTimeout(600);
-      const changed = await page
-        .locator(".trial :is(figure, .numbers-now)")
-        .evaluateAll((all) => all.map((one) => one.outerHTML));
-      const again = await open(browser, at("folder", name, await hash(page)));
-      await expect
-        .poll(() =>
-          again.page.locator(".trial :is(figure, .numbers-now)").evaluateAll((all, others) => {
-            const box = document.createElement("div");
-            box.innerHTML = others.join("");
-            return all.map((one, index) => one.isEqualNode(box.children[index]!));
-          }, changed),
-        )
-        .toEqual([true, true]);
-      expect([...complaints, ...again.complaints]).toEqual([]);
-      await close();
-      await again.close();
-    });
+    it.concurrent.for(names)(
+      "%s: changed bit by bit it shows what it shows when it is drawn anew",
+      async (name, { expect }) => {
+        const { page, complaints, close } = await open(browser, at("folder", name));
+        const controls = page.locator(".trial form :is(input, select):not([readonly])");
+        const slider = page.locator(".trial input[type=range]").first();
+        await slider.scrollIntoViewIfNeeded();
+        await slider.fill((await slider.getAttribute("max"))!);
+        await expect.poll(() => hash(page)).not.toBe("");
+        // To and fro, so that curves, ticks and names come and go.
+        for (const to of [0.9, 0.2, 0.6])
+          await controls.evaluateAll(async (fields, share) => {
+            for (const field of fields as (HTMLInputElement | HTMLSelectElement)[]) {
+              if (field instanceof HTMLSelectElement) field.selectedIndex = Math.floor(share * field.options.length);
+              else if (field.type === "range")
+                field.value = String(Number(field.min) + share * (Number(field.max) - Number(field.min)));
+              else if (field.type === "checkbox") field.checked = share > 0.5;
+              else field.checked ||= share > 0.5;
+              field.dispatchEvent(new Event("input", { bubbles: true }));
+              await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+            }
+          }, to);
+        // The address is written when the hand rests.
+        await page.waitForTimeout(600);
+        const changed = await page
+          .locator(".trial :is(figure, .numbers-now)")
+          .evaluateAll((all) => all.map((one) => one.outerHTML));
+        const again = await open(browser, at("folder", name, await hash(page)));
+        await expect
+          .poll(() =>
+            again.page.locator(".trial :is(figure, .numbers-now)").evaluateAll((all, others) => {
+              const box = document.createElement("div");
+              box.innerHTML = others.join("");
+              return all.map((one, index) => one.isEqualNode(box.children[index]!));
+            }, changed),
+          )
+          .toEqual([true, true]);
+        expect([...complaints, ...again.complaints]).toEqual([]);
+        await close();
+        await again.close();
+      },
+    );
 
     it("reads what computes when the panel comes into view, with the controls there before", async () => {
       const viewport = { width: 600, height: 200 };
@@ -274,7 +277,7 @@ describe.skipIf(chromiumPath === undefined)(
       await close();
     });
 
-    it.each(names)("%s: fits a phone, every control labelled", async (name) => {
+    it.concurrent.for(names)("%s: fits a phone, every control labelled", async (name, { expect }) => {
       for (const width of [360, 320]) {
         const { page, close } = await open(browser, at("folder", name), { viewport: { width, height: 740 } });
         expect(await pageWidth(page)).toBeLessThanOrEqual(width);
