@@ -1,6 +1,7 @@
 import { link, mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { hostname } from "node:os";
 import { dirname, join } from "node:path";
+import { isAlive } from "../notebook/alive.js";
 import { memoryFolder } from "../report/stamp.js";
 
 /** Who holds a lock. */
@@ -62,7 +63,7 @@ async function clearIfLeft({ folder, path, own }: { folder: string; path: string
       `A build on ${owner.machine} is writing to ${folder}. Wait for it; if it is gone, delete ${path}.`,
     );
   }
-  if (lives(owner.process)) {
+  if (isAlive(owner.process)) {
     throw new LockedError(
       `Another build (process ${owner.process}) is writing to ${folder}. Wait for it, or write elsewhere with --output.`,
     );
@@ -80,14 +81,5 @@ async function ownerOf(path: string): Promise<Owner | undefined> {
     return JSON.parse(await readFile(path, "utf8")) as Owner;
   } catch {
     return undefined;
-  }
-}
-
-function lives(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === "EPERM";
   }
 }

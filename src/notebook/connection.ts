@@ -3,6 +3,7 @@ import { chmodSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node
 import { createServer, type Server } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { isAlive } from "./alive.js";
 
 /** Channels of a kernel, in the order in which ports are asked for. */
 const channels = ["shell", "iopub", "stdin", "control", "hb"] as const;
@@ -41,25 +42,21 @@ export async function freePorts(count: number): Promise<number[]> {
 
 const prefix = "haulbook-kernel-";
 
-/** Clears away folders whose process was killed before its kernel could watch over them. */
-function clearAbandoned(place: string): void {
-  for (const name of readdirSync(place)) {
-    const pid = new RegExp(`^${prefix}(\\d+)-`, "u").exec(name)?.[1];
-    if (pid === undefined || isAlive(Number(pid))) continue;
-    try {
-      rmSync(path.join(place, name), { recursive: true, force: true });
-    } catch {
-      // It belongs to somebody else.
-    }
+/** What is done where it may be: a kernel starts all the same where nobody may look, or a folder belongs to somebody else. */
+function ifAllowed<Done>(act: () => Done): Done | undefined {
+  try {
+    return act();
+  } catch {
+    return undefined;
   }
 }
 
-function isAlive(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === "EPERM";
+/** Clears away folders whose process was killed before its kernel could watch over them. */
+function clearAbandoned(place: string): void {
+  for (const name of ifAllowed(() => readdirSync(place)) ?? []) {
+    const pid = new RegExp(`^${prefix}(\\d+)-`, "u").exec(name)?.[1];
+    if (pid === undefined || isAlive(Number(pid))) continue;
+    ifAllowed(() => rmSync(path.join(place, name), { recursive: true, force: true }));
   }
 }
 

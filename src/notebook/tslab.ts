@@ -41,7 +41,7 @@ export function kernelCommand(connectionFile: string): string[] {
  * @param image  path of the image
  * @param connectionFile  path of the connection file
  * @returns program and arguments
- * Example: imageCommand("/a/b.image", "/tmp/c.json").includes("--import") → false
+ * Example: imageCommand("kernel.image", "connection.json").includes("--import") → false
  */
 export function imageCommand(image: string, connectionFile: string): string[] {
   return [process.execPath, quiet, "--snapshot-blob", image, ...kernelOf(connectionFile)];
