@@ -11,6 +11,7 @@ import { hardwareStands } from "../rope/hardware-heat.js";
 import type { Band } from "../sources/band.js";
 import { choice, slide } from "./control.js";
 import { evenly } from "./demo-skiff.js";
+import { lastAnswer } from "./last-answer.js";
 import { type Found, liveModel, type Words } from "./model.js";
 
 const brakes = {
@@ -40,10 +41,8 @@ const celsius = ({ value, low, high }: Band): Band => ({
 interface Heated {
   /** What gets hot, as the subject of a sentence. */
   readonly part: string;
-  /** How hot, at each force of the curve [°C]. */
-  readonly curve: readonly Band[];
-  /** How hot, at the load that is taken out [°C]. */
-  readonly now: Band;
+  /** How hot, at a load that is taken out [°C]. */
+  readonly at: (load: number) => Band;
   /** Loads that may be taken out, by what happens above them; the last one is judged [N]. */
   readonly from: readonly (readonly [label: string, band: Band])[];
   readonly limit: Limit;
@@ -60,13 +59,11 @@ interface Ease {
   readonly duration: number;
 }
 
-function inHand(ease: Ease, gloved: boolean, load: number, forces: readonly number[]): Heated {
-  const { living, pain, burn } = handStands({ ...ease, gloved }, [...forces, load]);
-  const temperatures = living.map(celsius);
+function inHand(ease: Ease, gloved: boolean): Heated {
+  const { living, pain, burn } = handStands({ ...ease, gloved });
   return {
     part: "living skin",
-    curve: temperatures.slice(0, -1),
-    now: temperatures.at(-1)!,
+    at: (load) => celsius(living(load)),
     from: [
       ["It hurts from", pain],
       ["It burns from", burn],
@@ -81,13 +78,11 @@ function inHand(ease: Ease, gloved: boolean, load: number, forces: readonly numb
   };
 }
 
-function onHardware(ease: Ease, name: RubbedHardwareName, load: number, forces: readonly number[]): Heated {
-  const { rope, marked } = hardwareStands({ ...ease, hardware: rubbedHardware[name] }, [...forces, load]);
-  const temperatures = rope.map(celsius);
+function onHardware(ease: Ease, name: RubbedHardwareName): Heated {
+  const { rope, marked } = hardwareStands({ ...ease, hardware: rubbedHardware[name] });
   return {
     part: "cover",
-    curve: temperatures.slice(0, -1),
-    now: temperatures.at(-1)!,
+    at: (load) => celsius(rope(load)),
     from: [["The cover is marked from", marked]],
     limit: { name: "cover is marked", ...celsius(heatLimits[ease.fibre].damage) },
     words: {
@@ -99,6 +94,20 @@ function onHardware(ease: Ease, name: RubbedHardwareName, load: number, forces: 
   };
 }
 
+/** What gets hot as the reader lets the line run, at any load. */
+const braked = lastAnswer(
+  (brake: keyof typeof brakes, fibre: keyof typeof covers, ropeDiameter: number, speed: number, duration: number) => {
+    const ease: Ease = { fibre, ropeDiameter, speed, duration };
+    return brake === "bare" || brake === "glove" ? inHand(ease, brake === "glove") : onHardware(ease, brake);
+  },
+);
+
+/** Its temperature along the axis of the chart. */
+const along = lastAnswer((heated: Heated, most: number) => {
+  const forces = evenly(0, most, 11);
+  return { forces, curve: forces.map((force) => heated.at(force)) };
+});
+
 /** The curve as far as it is drawn; a band that leaves the chart lies on its edge. */
 function drawn(curve: readonly Band[], hottest: number) {
   const shown = (pick: (band: Band) => number) =>
@@ -109,15 +118,15 @@ function drawn(curve: readonly Band[], hottest: number) {
   };
 }
 
-function results(heated: Heated, made: number): Found[] {
+function results(heated: Heated, now: Found, made: number): Found[] {
   return [
     { label: "Heat made", measure: "power", value: made },
-    { label: `Hottest ${heated.part}`, measure: "temperature", ...heated.now },
+    { ...now, label: `Hottest ${heated.part}` },
     ...heated.from.map(([label, band]) => ({ label, measure: "force", ...band }) as const),
   ];
 }
 
-function altText({ part, now, from }: Heated, load: number, say: Words["say"]): string {
+function altText({ part, from }: Heated, now: Found, load: number, say: Words["say"]): string {
   const edges = from.map(([label, { value }]) => `${label} ${say("force", value, 2)}.`).join(" ");
   return `Temperature of the ${part} against the load taken out. At ${say("force", load)} it is ${say("temperature", now.value, 2)}. ${edges}`;
 }
@@ -134,34 +143,29 @@ export const whenRopeGetsHot = liveModel({
     cover: choice("Cover of", covers, "polyester"),
   },
   compute: ({ brake, load, speed, time, rope, cover }, { say, sayFound }) => {
-    const ease: Ease = { fibre: cover, ropeDiameter: rope / 1000, speed, duration: time };
-    const most = load <= 160 ? 200 : 500;
-    const forces = evenly(0, most, 11);
-    const heated =
-      brake === "bare" || brake === "glove"
-        ? inHand(ease, brake === "glove", load, forces)
-        : onHardware(ease, brake, load, forces);
+    const heated = braked(brake, cover, rope / 1000, speed, time);
+    const { forces, curve } = along(heated, load <= 160 ? 200 : 500);
     const [edge, limit] = heated.from.at(-1)!;
-    const now = { label: heated.part, measure: "temperature", ...heated.now } as const;
+    const now = { label: heated.part, measure: "temperature", ...heated.at(load) } as const;
     const outcome = outcomeOf({ middle: limit.value / load, worst: limit.low / load });
     const made = frictionPower({ lostForce: load, speed });
     return {
-      results: results(heated, made),
+      results: results(heated, now, made),
       figure: {
         name: "your-ease",
         title: `${edge} ${say("force", limit.value, 2)} at ${say("speed", speed)} for ${say("seconds", time)}`,
         caption: `Hottest ${heated.part} by the load that is taken out of the line. Grey tint: 90 % band. The rule has one too. What is hotter than ${heated.hottest} °C is not drawn.`,
-        altText: altText(heated, load, say),
-        x: { title: "Load taken out", measure: "force", minimum: 0, maximum: most },
+        altText: altText(heated, now, load, say),
+        x: { title: "Load taken out", measure: "force", minimum: 0, maximum: forces.at(-1)! },
         y: { title: `Hottest ${heated.part}`, measure: "temperature", minimum: 0, maximum: heated.hottest },
         panels: [
           {
             title: "",
             series: [
-              { name: heated.part, x: forces, ...drawn(heated.curve, heated.hottest), highlight: true },
-              ...(heated.now.value > heated.hottest
+              { name: heated.part, x: forces, ...drawn(curve, heated.hottest), highlight: true },
+              ...(now.value > heated.hottest
                 ? []
-                : [{ name: `at ${say("force", load)}`, x: [load], points: [heated.now.value] }]),
+                : [{ name: `at ${say("force", load)}`, x: [load], points: [now.value] }]),
             ],
             limits: [heated.limit],
           },

@@ -2,11 +2,11 @@ import { hand, skinLimits } from "../materials/skin.js";
 import { type HeatFibre, solids } from "../materials/thermal.js";
 import { logRoot } from "../numerics/log-root.js";
 import { within } from "../quantity/guard.js";
-import { type Band, bandOf, bandsOf } from "../sources/band.js";
+import { type Band, bandOf, bandOfTrials, bandsOf, trialsOf } from "../sources/band.js";
 import type { Coefficient } from "../sources/coefficient.js";
 import { type HandContact, type HandCourse, handCourse, type KnownResponses } from "./hand-course.js";
 import { ropeSpeeds } from "./rope-stream.js";
-import { burnDose, type DamageLaw } from "./skin-burn.js";
+import { burnDose, type DamageLaw, hottestCounted } from "./skin-burn.js";
 import { type YarnRecords, yarnRecords, yarnSolid } from "./yarn-heat.js";
 
 /** A rope that runs through a hand. */
@@ -129,8 +129,8 @@ export function handHeat(ease: HandEase, lostForce: number): HandHeat {
 
 /** What a hand stands of a running rope, at one speed and duration. */
 export interface HandStands {
-  /** Hottest living skin at each lost force that was asked for [K]. */
-  readonly living: readonly Band[];
+  /** Hottest living skin at a lost force [K]. */
+  readonly living: (lostForce: number) => Band;
   /** Largest lost force before it hurts [N]. */
   readonly pain: Band;
   /** Largest lost force before it burns [N]. */
@@ -138,33 +138,33 @@ export interface HandStands {
 }
 
 /**
- * What a hand stands of a running rope: how hot it gets at several lost forces, and from which force it hurts or burns.
+ * What a hand stands of a running rope: from which force it hurts or burns, and how hot it gets at any lost force.
  *
- * The same as `handHeat` and `safeLostForce`, worked out in one go.
+ * The same as `safeLostForce` and `handHeat`, with the warming worked out once.
  *
  * @param ease  fibre, rope diameter [m], glove, speed [m/s], duration [s], rope temperature [K]
- * @param lostForces  tensions that the hand takes out of the rope [N]
- * @returns hottest living skin [K], and the lost forces from which it hurts and burns [N], with ranges
+ * @returns lost forces from which it hurts and burns [N], and the hottest living skin at a lost force [K], with ranges
  * @throws ValueError outside the ranges of the vocabulary, and for a rope at rest
  * Valid for a few seconds with a dry rope.
- * Source: infrared-pain for pain, henriques-1947 for burns. Example: handStands({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 2, duration: 1 }, [0, 50]).living.length → 2
+ * Source: infrared-pain for pain, henriques-1947 for burns. Example: handStands({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 2, duration: 1 }).living(50).value > 310 → true
  */
-export function handStands(ease: HandEase, lostForces: readonly number[]): HandStands {
+export function handStands(ease: HandEase): HandStands {
   within("ropeSpeed", ease.speed, 1e-3);
-  const names = lostForces.map((_, index) => `living at ${index}`);
   const known: KnownResponses = new Map();
-  const bands = bandsOf(handRecords(ease.fibre, ease.gloved), (values): Readonly<Record<string, number>> => {
-    const course = handCourse(contactOf(ease, values), ease.speed, ease.duration, known);
-    return {
-      ...Object.fromEntries(names.map((name, index) => [name, Math.max(...course.living(lostForces[index]!))])),
-      pain: safeForceOn(course, "pain", values),
-      burn: safeForceOn(course, "burn", values),
-    };
-  });
-  return { living: names.map((name) => bands[name]!), pain: bands.pain!, burn: bands.burn! };
+  const trials = trialsOf(handRecords(ease.fibre, ease.gloved), (values) => ({
+    course: handCourse(contactOf(ease, values), ease.speed, ease.duration, known),
+    values,
+  }));
+  const safe = (limit: HandLimit) => bandOfTrials(trials, ({ course, values }) => safeForceOn(course, limit, values));
+  return {
+    living: (lostForce) => bandOfTrials(trials, ({ course }) => Math.max(...course.living(lostForce))),
+    pain: safe("pain"),
+    burn: safe("burn"),
+  };
 }
 
-/** More than any hand takes out of a rope [N]. */
+/** Less and more than any hand takes out of a rope [N]. */
+const leastForce = 1e-3;
 const mostForce = 1e5;
 
 /**
@@ -211,9 +211,19 @@ function safeForceAt(ease: HandEase, limit: HandLimit, values: Readonly<Record<s
 }
 
 function safeForceOn(course: HandCourse, limit: HandLimit, values: Readonly<Record<string, number>>): number {
-  const tooMuch = (force: number) =>
-    limit === "pain" ? Math.max(...course.living(force)) >= values.pain! : doseOf(course, force, lawOf(values)) >= 1;
-  return edgeOf(tooMuch, mostForce);
+  if (limit === "pain") return forceReaching(course, values.pain!);
+  const law = lawOf(values);
+  // Hotter skin is taken to be burnt no faster: beyond that force the dose tells nothing.
+  const most = Math.max(2 * leastForce, forceReaching(course, hottestCounted));
+  return logRoot((force) => -Math.log(doseOf(course, force, law)), { least: leastForce, most });
+}
+
+/** Force at which the living skin reaches a temperature at some time; all temperatures are straight lines over the force. */
+function forceReaching(course: HandCourse, temperature: number): number {
+  const atRest = course.living(0);
+  const rises = course.living(1).map((one, time) => one - atRest[time]!);
+  const forces = rises.map((rise, time) => (rise > 0 ? (temperature - atRest[time]!) / rise : mostForce));
+  return Math.min(mostForce, Math.max(leastForce, Math.min(...forces)));
 }
 
 /**
@@ -246,17 +256,4 @@ function doseOf(course: HandCourse, lostForce: number, law: DamageLaw): number {
 
 function lawOf(values: Readonly<Record<string, number>>): DamageLaw {
   return { damageFactor: skinLimits.damageFactor.value, activation: values.activation! };
-}
-
-/** Where something that holds for large forces begins to hold, found by halving the logarithm. */
-function edgeOf(holds: (force: number) => boolean, most: number): number {
-  if (!holds(most)) return most;
-  let low = 1e-3;
-  let high = most;
-  for (let turn = 0; turn < 28; turn += 1) {
-    const middle = Math.sqrt(low * high);
-    if (holds(middle)) high = middle;
-    else low = middle;
-  }
-  return low;
 }

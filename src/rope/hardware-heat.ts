@@ -3,7 +3,7 @@ import type { RubbedHardware } from "../materials/rubbed-hardware.js";
 import { crownShare, type HeatFibre, solids, type Thermal } from "../materials/thermal.js";
 import { logRoot } from "../numerics/log-root.js";
 import { within } from "../quantity/guard.js";
-import { type Band, bandOf, bandsOf } from "../sources/band.js";
+import { type Band, bandOf, bandOfTrials, bandsOf, trialsOf } from "../sources/band.js";
 import type { Coefficient } from "../sources/coefficient.js";
 import { effusivity } from "./effusivity.js";
 import { heatHistory } from "./heat-history.js";
@@ -127,38 +127,35 @@ export function hardwareHeat(ease: HardwareEase, lostForce: number): HardwareHea
 
 /** What the cover of a rope stands on a piece of hardware, at one speed and duration. */
 export interface HardwareStands {
-  /** Crowns of the rope where they leave the contact, at each lost force that was asked for [K]. */
-  readonly rope: readonly Band[];
+  /** Crowns of the rope where they leave the contact, at a lost force [K]. */
+  readonly rope: (lostForce: number) => Band;
   /** Largest lost force before the cover is marked [N]. */
   readonly marked: Band;
 }
 
 /**
- * What a cover stands on a piece of hardware: how hot it gets at several lost forces, and from which force it is marked.
+ * What a cover stands on a piece of hardware: from which force it is marked, and how hot it gets at any lost force.
  *
- * The same as `hardwareHeat` and `safeHardwareForce`, worked out in one go.
+ * The same as `safeHardwareForce` and `hardwareHeat`, with the warming worked out once.
  *
  * @param ease  fibre, rope diameter [m], hardware, speed [m/s], duration [s], air temperature [K]
- * @param lostForces  tensions lost there [N]
- * @returns temperatures of the crowns [K] and the lost force from which they are marked [N], with ranges
+ * @returns the lost force from which the crowns are marked [N], and their temperature at a lost force [K], with ranges
  * @throws ValueError outside the ranges of the vocabulary, and for a rope at rest
  * Valid as `hardwareHeat`; damage temperatures are judged, see their records.
- * Source: jaeger-1942 for the rope, carslaw-jaeger for the hardware. Example: hardwareStands({ fibre: "pbo", ropeDiameter: 0.008, hardware: rubbedHardware.ring, speed: 3, duration: 1 }, [0]).rope[0].value → 293.15
+ * Source: jaeger-1942 for the rope, carslaw-jaeger for the hardware. Example: hardwareStands({ fibre: "pbo", ropeDiameter: 0.008, hardware: rubbedHardware.ring, speed: 3, duration: 1 }).rope(0).value → 293.15
  */
-export function hardwareStands(ease: HardwareEase, lostForces: readonly number[]): HardwareStands {
+export function hardwareStands(ease: HardwareEase): HardwareStands {
   within("ropeSpeed", ease.speed, 1e-3);
   const air = within("contactTemperature", ease.airTemperature ?? 293.15);
-  const forces = lostForces.map((force) => within("lostForce", force));
   const records = { ...hardwareRecords(ease.fibre, ease.hardware), damage: heatLimits[ease.fibre].damage };
-  const names = forces.map((_, index) => `rope at ${index}`);
-  const bands = bandsOf(records, (values): Readonly<Record<string, number>> => {
-    const { rope } = warmingOf(ease, values as unknown as HardwareValues);
-    return {
-      ...Object.fromEntries(names.map((name, index) => [name, air + forces[index]! * rope])),
-      marked: (values.damage - air) / rope,
-    };
-  });
-  return { rope: names.map((name) => bands[name]!), marked: bands.marked! };
+  const trials = trialsOf(records, (values) => ({ ...warmingOf(ease, values), damage: values.damage }));
+  return {
+    rope: (lostForce) => {
+      const force = within("lostForce", lostForce);
+      return bandOfTrials(trials, ({ rope }) => air + force * rope);
+    },
+    marked: bandOfTrials(trials, ({ rope, damage }) => (damage - air) / rope),
+  };
 }
 
 /**

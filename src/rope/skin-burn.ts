@@ -13,7 +13,8 @@ export interface DamageLaw {
 }
 
 const coldest = zeroCelsius;
-const hottest = 473.15;
+/** Above this temperature damage is counted at its rate [K]. */
+export const hottestCounted = 473.15;
 
 /**
  * Rate at which heat damages living skin.
@@ -28,7 +29,7 @@ const hottest = 473.15;
  * Source: henriques-1947, from memory. Example: 1 / damageRate(320.15, { damageFactor: 3.1e98, activation: 75000 }) → 1773
  */
 export function damageRate(temperature: number, { damageFactor, activation }: DamageLaw): number {
-  return rateAt(within("contactTemperature", temperature, coldest, hottest), Math.log(damageFactor), activation);
+  return rateAt(within("contactTemperature", temperature, coldest, hottestCounted), Math.log(damageFactor), activation);
 }
 
 function rateAt(kelvin: number, logFactor: number, activation: number): number {
@@ -79,7 +80,7 @@ export function burnDose(temperatures: readonly number[], times: readonly number
   let dose = 0;
   let before = 0;
   for (const [index, temperature] of temperatures.entries()) {
-    const rate = rateAt(Math.min(temperature, hottest), logFactor, law.activation);
+    const rate = rateAt(Math.min(temperature, hottestCounted), logFactor, law.activation);
     if (index > 0) dose += ((times[index]! - times[index - 1]!) * (before + rate)) / 2;
     before = rate;
   }

@@ -38,18 +38,56 @@ export function bandsOf<Name extends string, Result extends string>(
   inputs: Readonly<Record<Name, Band>>,
   model: (values: Record<Name, number>) => Readonly<Record<Result, number>>,
 ): Record<Result, Band> {
+  const trials = trialsOf(inputs, model);
+  const results = Object.keys(trials.middle) as Result[];
+  return Object.fromEntries(results.map((result) => [result, bandOfTrials(trials, (one) => one[result])])) as Record<
+    Result,
+    Band
+  >;
+}
+
+/** What a model makes of the middle values, and of each input at its low and at its high end. */
+export interface Trials<Made> {
+  readonly middle: Made;
+  readonly ends: readonly (readonly [Made, Made])[];
+}
+
+/**
+ * What a model makes of the middle values and of each end of each input: kept where several results are wanted one after the other.
+ *
+ * @param inputs  named bands [SI]
+ * @param make  what is made of one value of each input
+ * @returns what it made, for `bandOfTrials`
+ * Example: trialsOf({ a: { value: 2, low: 1, high: 4 } }, ({ a }) => 3 * a).ends → [[3, 12]]
+ */
+export function trialsOf<Name extends string, Made>(
+  inputs: Readonly<Record<Name, Band>>,
+  make: (values: Record<Name, number>) => Made,
+): Trials<Made> {
   const names = Object.keys(inputs) as Name[];
-  const middle = Object.fromEntries(names.map((name) => [name, inputs[name].value])) as Record<Name, number>;
-  const values = model(middle);
-  const at = (name: Name, end: number) => (end === middle[name] ? values : model({ ...middle, [name]: end }));
-  const ends = names.map((name) => [at(name, inputs[name].low), at(name, inputs[name].high)] as const);
-  const results = Object.keys(values) as Result[];
-  const bands = results.map((result) => {
-    const value = values[result];
-    const reached = ends.map(([low, high]) => [low[result], high[result]] as const);
-    return [result, bandFrom(value, reached)] as const;
-  });
-  return Object.fromEntries(bands) as Record<Result, Band>;
+  const values = Object.fromEntries(names.map((name) => [name, inputs[name].value])) as Record<Name, number>;
+  const middle = make(values);
+  const at = (name: Name, end: number) => (end === values[name] ? middle : make({ ...values, [name]: end }));
+  return { middle, ends: names.map((name) => [at(name, inputs[name].low), at(name, inputs[name].high)] as const) };
+}
+
+/**
+ * Range of a result that follows from what was made at each end.
+ *
+ *     as by bandOf
+ *
+ * @param trials  from `trialsOf`
+ * @param resultOf  the result [any unit] from what was made
+ * @returns the result with its range [unit of the result]
+ * Valid as bandOf. Example: bandOfTrials(trialsOf({ a: { value: 2, low: 1, high: 4 } }, ({ a }) => a), (a) => 3 * a).high → 12
+ */
+export function bandOfTrials<Made>({ middle, ends }: Trials<Made>, resultOf: (made: Made) => number): Band {
+  const value = resultOf(middle);
+  const at = (made: Made) => (made === middle ? value : resultOf(made));
+  return bandFrom(
+    value,
+    ends.map(([low, high]) => [at(low), at(high)] as const),
+  );
 }
 
 /** A result and what it becomes at the two ends of each input. */
