@@ -84,6 +84,26 @@ const rigged = lastAnswer((strands: keyof typeof strandCounts, wet: boolean, tre
   return { option, holds: sheetHolds(option) };
 });
 
+/** Grip of a person whose hand scale says so, as it varies from day to day. */
+const gripBand = (grip: number): Band => ({
+  value: grip,
+  low: (grip * ownGrip.low) / ownGrip.value,
+  high: (grip * ownGrip.high) / ownGrip.value,
+});
+
+const initialWind = 8;
+
+/** The highest load that a hand holds all day: all loads of the day grow in step, so any day tells it. */
+const allDayLoad = lastAnswer((option: SheetOption, races: number, grip: number): Band => {
+  const load = gennakerLoad(initialWind);
+  const { value, low, high } = allDayFactor({
+    intervals: raceDay(races, load),
+    maximumGrip: gripBand(grip),
+    option,
+  });
+  return { value: value * load, low: low * load, high: high * load };
+});
+
 const hour = 3600;
 const drawnEvery = 120;
 
@@ -104,7 +124,14 @@ function personsHolding(tension: number) {
 export const handsThroughARaceDay = liveModel({
   name: "hands-through-a-race-day",
   controls: {
-    wind: slide({ label: "Apparent wind on a run", measure: "wind", minimum: 4, maximum: 16, step: 0.5, initial: 8 }),
+    wind: slide({
+      label: "Apparent wind on a run",
+      measure: "wind",
+      minimum: 4,
+      maximum: 16,
+      step: 0.5,
+      initial: initialWind,
+    }),
     strands: { ...coverControls.strands, initial: "16" },
     tread: choice("Ratchet", treadWords, "faceted"),
     wet: coverControls.wet,
@@ -122,19 +149,13 @@ export const handsThroughARaceDay = liveModel({
   compute: ({ wind, strands, tread, wet, purchase, races, grip }, { say, sayFound }) => {
     const { option, holds } = rigged(strands, wet, tread, purchase === "1" ? 1 : 2);
     const load = gennakerLoad(wind);
-    const maximumGrip: Band = {
-      value: grip,
-      low: (grip * ownGrip.low) / ownGrip.value,
-      high: (grip * ownGrip.high) / ownGrip.value,
-    };
+    const maximumGrip = gripBand(grip);
     const intervals = raceDay(Number(races), load);
-    const factor = allDayFactor({ intervals, maximumGrip, option });
-    const times = ({ value, low, high }: Band, by: number): Band => ({
-      value: by * value,
-      low: by * low,
-      high: by * high,
-    });
-    const most = { label: "Highest sheet load all day", measure: "force", ...times(factor, load) } as const;
+    const most = {
+      label: "Highest sheet load all day",
+      measure: "force",
+      ...allDayLoad(option, Number(races), grip),
+    } as const;
     const windBand: Band = {
       value: windForLoad(most.value),
       low: windForLoad(most.low),
