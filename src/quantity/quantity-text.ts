@@ -19,6 +19,24 @@ export function printQuantity(name: QuantityName, value: number): string {
   return `${figures(convert(value, entry.unit, entry.shownUnit))}${shown === "°" ? "" : " "}${shown}`;
 }
 
+/**
+ * A range of any quantity of the vocabulary in the unit that its readers expect.
+ *
+ * @param name  quantity of the vocabulary
+ * @param low  its lower end, in the quantity's unit [SI]
+ * @param high  its upper end [SI]
+ * @returns text such as `4 to 6 mm`
+ * Example: printQuantityRange("ropeDiameter", 0.004, 0.006) → "4 to 6 mm"
+ */
+export function printQuantityRange(name: QuantityName, low: number, high: number): string {
+  const entry: VocabularyEntry = vocabulary[name];
+  const text = (end: number) => figures(entry.unit === "1" ? end : convert(end, entry.unit, entry.shownUnit), 2);
+  const [least, most] = [text(low), text(high)];
+  if (entry.unit === "1") return `${least} to ${most}`;
+  const shown = printedUnit(entry.shownUnit);
+  return `${least} to ${most}${shown === "°" ? "" : " "}${shown}`;
+}
+
 /** A unit as a reader knows it: `°C`, `°`, `m²`. */
 function printedUnit(unit: string): string {
   return unit.replace("degC", "°C").replace("deg", "°").replace("^2", "²").replace("^3", "³");

@@ -9,6 +9,7 @@ import { type Content, html, type Markup } from "./html.js";
 import type { PageIds } from "./markdown.js";
 import { unparted } from "./unparted.js";
 import { stepBlock, workingSources } from "./working-panel.js";
+import { rangeBlock } from "./working-spread.js";
 
 /** The panel of one step; steps that several numbers share have one. */
 interface StepPanel {
@@ -16,6 +17,8 @@ interface StepPanel {
   /** The number as the page prints it; a step in between has only its own result. */
   readonly label: string | undefined;
   readonly step: WorkingStep;
+  /** How its range comes about; nothing where none of its numbers has one. */
+  readonly range: Markup | undefined;
   /** Panels of the steps before it, by their places in the working. */
   readonly earlier: ReadonlyMap<number, StepPanel>;
 }
@@ -87,12 +90,8 @@ export class WorkedNumbers {
     const same = JSON.stringify([rest, known]);
     const standing = this.#panels.get(same);
     if (standing !== undefined) return standing;
-    const panel = {
-      id: this.#ids.take(key),
-      label,
-      step,
-      earlier,
-    };
+    const range = label === undefined ? undefined : rangeBlock(working, index);
+    const panel = { id: this.#ids.take(key), label, step, range, earlier };
     this.#panels.set(same, panel);
     this.#waiting.push(panel);
     return panel;
@@ -102,7 +101,7 @@ export class WorkedNumbers {
   panels(): Markup {
     const waiting = this.#waiting;
     this.#waiting = [];
-    return html`${waiting.map(({ id, label, step, earlier }) => {
+    return html`${waiting.map(({ id, label, step, range, earlier }) => {
       const link = (source: number) => {
         const panel = earlier.get(source);
         return panel && html`<button popovertarget="${panel.id}">${panel.step.title}</button>`;
@@ -112,7 +111,7 @@ export class WorkedNumbers {
       const comes = label !== undefined && html`<p class="comes">${words}: <b>${own}</b>\n`;
       return html`<div class="how" id="${id}" popover role="group" aria-label="${label ?? own}">
 <button class="shut" popovertarget="${id}">Close</button><b>${label === undefined ? `${words}: ${own}` : `How ${label} was worked out`}</b>
-${stepBlock({ step, link, place: this.#place, comes })}</div>
+${stepBlock({ step, link, place: this.#place, comes })}${range}</div>
 `;
     })}`;
   }

@@ -70,6 +70,15 @@ describe("a page with numbers that unfold", () => {
     expect(page).toContain("solved from the equations");
   });
 
+  it("says what makes the range of a number, once for each that stands on the page", () => {
+    const said = [...page.matchAll(/<p class="note">Its range, from each on its own: ([^<]+)\./gu)].map(
+      ([, text]) => text,
+    );
+    expect(said.length).toBeGreaterThan(0);
+    expect(said.length).toBeLessThan(buttons.length);
+    for (const text of said) expect(text).toMatch(/\d to \d/u);
+  });
+
   it("lists the sources of its workings", () => {
     for (const [, target] of page.matchAll(/href="#(source-[^"]+)"/gu)) expect(page).toContain(`<li id="${target}">`);
     expect(page).toContain('<li id="source-standard-atmosphere-1976">');
