@@ -22,12 +22,13 @@ function references(palette: Palette, prefix: string): string {
     .join(" ");
 }
 
-/** A style sheet without the spaces that only its reader needs: at the ends of lines and around braces. */
+/** A style sheet without the spaces that only its reader needs: at the ends of lines, around braces, before values. */
 function withoutIdleSpace(style: string): string {
   return style
     .replaceAll(/\s*\n\s*/gu, "\n")
     .replaceAll(/\s*([{}])\s*/gu, "$1")
     .replaceAll(/;\s+/gu, ";")
+    .replaceAll(/([\w-]): /gu, "$1:")
     .replaceAll(/;\}/gu, "}\n");
 }
 

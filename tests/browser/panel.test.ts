@@ -269,10 +269,19 @@ describe.skipIf(chromiumPath === undefined)(
       await close();
     });
 
-    it("prints the numbers and the figure without the controls", async () => {
-      const { page, close } = await open(browser, at("folder", "what-the-hand-feels"));
+    it("prints the numbers and the figure with the setting in words, without the controls", async () => {
+      const { page, close } = await open(browser, at("folder", "what-the-hand-feels", "#try:wet=on"));
+      await expect.poll(async () => page.locator(".trial .switch input").isChecked()).toBe(true);
       await page.emulateMedia({ media: "print" });
-      expect(await page.locator(".trial form").isVisible()).toBe(false);
+      for (const hidden of ["input", "button", ".units"]) {
+        expect(await page.locator(`.trial form ${hidden} >> visible=true`).count(), hidden).toBe(0);
+      }
+      const words = page.locator(".trial form :is(label, legend, output) >> visible=true");
+      const setting = (await words.allTextContents()).join(" ").replaceAll("\u00a0", " ");
+      for (const word of ["Apparent wind", "12 kn", "8, coarse", "Wet"]) expect(setting).toContain(word);
+      expect(setting).not.toContain("24");
+      const told = page.locator(".trial .switch").evaluate((one) => getComputedStyle(one, "::after").content);
+      expect(await told).toBe('"yes"');
       expect(await page.locator(".trial .sentence").isVisible()).toBe(true);
       await close();
     });

@@ -100,7 +100,7 @@ describe("a page with numbers that unfold", () => {
 
   it("prints no panel, and marks no number on paper", () => {
     const single = reportPage(workedSample, { inlinePlotly: "" });
-    expect(single).toMatch(/@media print\{\s*\.worked\{text-decoration: none;[^}]*\}\s*\.how\{display: none\}/u);
+    expect(single).toMatch(/@media print\{\s*\.worked\{text-decoration:none;[^}]*\}\s*\.how\{display:none\}/u);
   });
 
   it("is the same for the same notebook", () => {
