@@ -10,6 +10,9 @@ import type { WorkedNumbers } from "./worked-numbers.js";
 /** Widths for which a figure is drawn [px]; the style sheet shows the one that fits. */
 const widths = { narrow: 328, wide: 800 } as const;
 
+/** Height of a picture that stands on a sheet together with its answer, on a wide page [px]. */
+const pictureHeight = 640;
+
 /** Where a figure stands. */
 interface FigurePlace {
   readonly kind?: "picture";
@@ -29,7 +32,8 @@ interface FigurePlace {
 export function figureBlock(figure: Figure, ids: PageIds, { kind, numbers }: FigurePlace = {}): Markup {
   const id = ids.take(`figure ${figure.name}`);
   const picture = (size: keyof typeof widths) => {
-    const svg = figureSvg(figure, { width: widths[size], id: ids.take("drawing") });
+    const drawing = { width: widths[size], id: ids.take("drawing") };
+    const svg = figureSvg(figure, kind && size === "wide" ? { ...drawing, mostHeight: pictureHeight } : drawing);
     return html`<div class="${size}">${new Markup(svg)}</div>\n`;
   };
   return html`<figure id="${id}"${kind && html` class="${kind}"`}>
