@@ -37,9 +37,9 @@ export function printQuantityRange(name: QuantityName, low: number, high: number
   return `${least} to ${most}${shown === "°" ? "" : " "}${shown}`;
 }
 
-/** A unit as a reader knows it: `°C`, `°`, `m²`. */
-function printedUnit(unit: string): string {
-  return unit.replace("degC", "°C").replace("deg", "°").replace("^2", "²").replace("^3", "³");
+/** A unit as a reader knows it: `°C`, `°`, `m²`. Example: printedUnit("kg/m^3") → "kg/m³" */
+export function printedUnit(unit: string): string {
+  return unit.replace("degC", "°C").replace("deg", "°").replaceAll("^2", "²").replaceAll("^3", "³");
 }
 
 /**

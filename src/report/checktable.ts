@@ -1,5 +1,6 @@
 import type { CheckResult } from "../published/row.js";
 import { figures } from "../quantity/print.js";
+import { printedUnit } from "../quantity/quantity-text.js";
 import { superscripts } from "../quantity/superscripts.js";
 import { evidenceKinds, evidenceMeaning, type SharedCheck, shareOfAllowed, wasLookedUp, worstOf } from "./checklist.js";
 import { type Content, html, type Markup } from "./html.js";
@@ -34,12 +35,12 @@ function percent(share: number): string {
     : "more than is allowed";
 }
 
-/** A unit with its powers raised. */
+/** A unit as it is printed, with its powers raised. */
 function unitText(unit: string): string {
   if (unit === "1") return "–";
   const power = /^1e(-\d+)$/u.exec(unit)?.[1];
   if (power !== undefined) return `10${power.replaceAll(/./gu, (sign) => superscripts[sign] ?? sign)}`;
-  return unit.replaceAll("^2", "²").replaceAll("^3", "³");
+  return printedUnit(unit).replaceAll("*", "·");
 }
 
 function row({ quantity, computed, expected, allowed, deviation, unit }: CheckResult): Markup {

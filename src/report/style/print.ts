@@ -18,7 +18,8 @@ export const printStyle = `
   figure, .wide > .scroll:not(:has(tr:nth-child(9))), tr, caption, p, li, .results, .question, .answers { break-inside: avoid; }
   .wide tr:nth-child(-n + 2) { break-after: avoid; }
   .wide tr:nth-last-child(-n + 2) { break-before: avoid; }
-  figure, figure.picture { max-width: none; margin: 1rem 0; }
+  figure, figure.picture { max-width: none; margin: 0.8rem 0; }
+  .caption { margin-top: 0.3rem; line-height: 1.4; }
   .chart .wide { max-width: none; }
   .chart .wide .drawing { max-height: 215mm; }
   .trial .drawing { width: auto; max-width: 100%; max-height: 78mm; }
@@ -54,8 +55,9 @@ export const printStyle = `
   .question::details-content { display: none; }
   .question summary { list-style: none; padding-left: 0; text-indent: 0; }
   .question summary::-webkit-details-marker { display: none; }
-  .answers { display: block; margin: 1.4rem 0 -8rem; padding: 0.8rem 0 8rem; border-top: 1px solid var(--grid); }
-  .answers > h2 { margin-top: 0; }
-  .foot { margin-top: 1.5rem; }
+  .answers { display: block; margin: 1.4rem 0 -9rem; padding: 0.8rem 0 9rem; border-top: 1px solid var(--grid); }
+  .answers > h2 { margin: 0; }
+  .answers > h3 { margin: 1em 0 0.3em; }
+  .foot { margin-top: 1rem; padding-top: 0.7rem; }
 }
 `;
