@@ -94,6 +94,6 @@ export function timeVerdict(asked: TimeQuestion): Verdict {
 function seconds({ value, low, high }: Band): string {
   const range = Number.isFinite(high)
     ? `${figures(low, 2)} to ${figures(high, 2)} s`
-    : `${figures(low, 2)} s, or not at all`;
+    : `from ${figures(low, 2)} s to not at all`;
   return `${figures(value, 2)} s (${range})`;
 }

@@ -58,6 +58,7 @@ export const printStyle = `
   .answers { display: block; margin: 1.4rem 0 -9rem; padding: 0.8rem 0 9rem; border-top: 1px solid var(--grid); }
   .answers > h2 { margin: 0; }
   .answers > h3 { margin: 1em 0 0.3em; }
+  .reports li:last-child { border-bottom: 0; }
   .foot { margin-top: 1rem; padding-top: 0.7rem; }
 }
 `;
