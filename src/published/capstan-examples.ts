@@ -149,7 +149,7 @@ const rows: readonly CheckRow[] = [
     "problem 1",
     () => twoDrums.handForces(500).easing / gravity,
   ),
-  exact("wedge-70", "wedge factor of a V groove of 70°; rope tests found about 1.25", "1.743", "1 / sin 35°", () =>
+  exact("wedge-70", "wedge factor of a V groove of 70° over a flat surface", "1.743", "1 / sin 35°", () =>
     wedgeFriction({ frictionCoefficient: 1, grooveAngle: (70 * Math.PI) / 180 }),
   ),
   exact("wedge-40", "wedge factor of a V groove of 40°", "2.924", "1 / sin 20°", () =>

@@ -94,7 +94,7 @@ export const taperPractice: CheckSet = {
     ),
     practiceRow(
       "taper-thin-core",
-      "thinnest core beyond the cleat of a 5 mm covered line under 450 N",
+      "thinnest core of high-modulus HMPE beyond the cleat of a 5 mm covered line under 450 N",
       "2",
       "mm",
       "5 mm covered through the cleat, 2 mm core beyond; shops sell 1.8 and 2 mm",
