@@ -10,7 +10,7 @@ export const searchStyle = `
 .search .finds a { font-weight: 600; }
 .search .finds p { margin: 0.1rem 0 0; max-width: none; color: var(--quiet1); }
 .search mark { color: var(--ink); background: none; font-weight: 650; text-decoration: underline; text-decoration-color: var(--rope); }
-.roles { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); gap: 1.6rem 2.5rem; }
+.roles { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(13rem, 100%), 1fr)); gap: 1.6rem 1.8rem; }
 .roles h3 { margin: 0; }
 .roles p { margin: 0.2rem 0 0.6rem; color: var(--quiet1); font: 0.9375rem/1.45 var(--sans); }
 .roles ul { list-style: none; margin: 0; padding: 0; font: 0.9375rem/1.45 var(--sans); }

@@ -17,6 +17,10 @@ export const tableStyle = `
 table { border-collapse: collapse; font: 0.875rem/1.45 var(--sans); font-variant-numeric: lining-nums tabular-nums; }
 caption { text-align: left; font-weight: 600; padding: 0 0 0.5rem; max-width: min(44rem, 100vw - 2.5rem); position: sticky; left: 0; }
 th, td { text-align: left; vertical-align: top; padding: 0.38rem 0.9rem 0.38rem 0; font-weight: 400; overflow-wrap: normal; }
+@media screen and (min-width: 45rem) and (max-width: 59.99rem) {
+  table { font-size: 0.8125rem; }
+  th, td { padding-right: 0.6rem; }
+}
 th:last-child, td:last-child { padding-right: 0; }
 thead th { min-width: 4rem; color: var(--quiet1); vertical-align: bottom; border-bottom: 1.5px solid var(--ink); line-height: 1.3; }
 tbody tr { border-bottom: 1px solid var(--grid); }
