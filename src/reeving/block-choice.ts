@@ -73,7 +73,7 @@ function loadVerdict(line: LineOnBlock, loss: Band): Verdict {
   const margins = (workingLoad: number): Margins => ({ middle: workingLoad / middle, worst: workingLoad / worst });
   return verdictOf(
     `working load of the ${block.name} with ${mm(ropeDiameter)} line under ${figures(line.load)} N`,
-    `the line pulls on it with ${printForce(middle)}, up to ${figures(worst)} N; it is good for ${printForce(block.workingLoad)}`,
+    `the line pulls on it with ${printForce(middle)}, up to ${printForce(worst)}; it is good for ${printForce(block.workingLoad)}`,
     margins(block.workingLoad),
     [larger(line).map(({ name, workingLoad }) => ({ words: `the ${name}`, margins: margins(workingLoad) }))],
   );

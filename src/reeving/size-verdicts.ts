@@ -158,10 +158,14 @@ function canRun(rope: number, grooveWidth: number): boolean {
 export function grooveVerdict(input: RopeOnBlock): Verdict {
   const { ropeDiameter, block } = input;
   const { narrow, wide, jam } = grooveMargins(ropeDiameter, block.grooveWidth);
+  const { grooveTooWide: wideAt } = blockRules;
   const width = `the groove is ${figures(block.grooveWidth / ropeDiameter)} rope diameters wide`;
   const reasons = [
     [narrow, `${width}, below ${practice.cheekContactRatio.value.toFixed(2)} the rope rubs on the cheeks`],
-    [wide, `${width}, above about ${figures(blockRules.grooveTooWide.value)} the rope lies flat and to one side`],
+    [
+      wide,
+      `${width}, above about ${figures(wideAt.value)} (${figures(wideAt.low)} to ${figures(wideAt.high)}) the rope lies flat and to one side`,
+    ],
     [jam, `a ${mm(ropeDiameter)} rope can be drawn into a gap of ${mm(blockRules.cheekGap.value)} beside the sheave`],
   ] as const;
   const [, worst] = reasons.reduce((bad, one) => (one[0].worst < bad[0].worst ? one : bad));
