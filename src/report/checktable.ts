@@ -35,7 +35,7 @@ function percent(share: number): string {
     : "more than is allowed";
 }
 
-/** A unit as it is printed, with its powers raised. */
+/** A unit as a reader knows it, or the power of ten that a number stands for. */
 function unitText(unit: string): string {
   if (unit === "1") return "–";
   const power = /^1e(-\d+)$/u.exec(unit)?.[1];
@@ -54,7 +54,7 @@ function row({ quantity, computed, expected, allowed, deviation, unit }: CheckRe
     Math.abs(deviation) <= 1e-12 * Math.max(1, Math.abs(expected)) ? "0" : figures(deviation, 2),
     unitText(unit),
   ];
-  return html`<tr><th scope="row">${quantity}${cells.map((cell) => html`<td>${cell}`)}
+  return html`<tr><th scope="row">${unparted(quantity)}${cells.map((cell) => html`<td>${cell}`)}
 `;
 }
 
