@@ -164,7 +164,7 @@ export function outlineOf(notebook: ExecutedNotebook, ids: PageIds): Outline {
       } else if (output.kind !== "workings") blocks().push(output);
     }
     if (cell.tags?.includes(cellTags.removeCode)) continue;
-    const section = sections[sections.length - 1]?.text ?? question?.text ?? "Preparation";
+    const section = sections[sections.length - 1]?.text ?? (title ?? question)?.text ?? "Preparation";
     working.push({ number: cell.number, section, code: cell.source, printed: printed.join("") });
   }
 

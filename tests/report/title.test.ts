@@ -21,6 +21,14 @@ describe("a computed title", () => {
     expect(recordOf(titled("What does it carry?"), "").question).toBe("What does it carry?");
   });
 
+  it("names the cells above the first section", () => {
+    const [heading, ...rest] = sample.cells;
+    const early = titled("What does it carry?").cells.at(-1)!;
+    expect(reportPage({ ...sample, cells: [heading!, early, ...rest] }, {})).toContain(
+      "<summary>What does it carry? Cell 90</summary>",
+    );
+  });
+
   it("is given once", () => {
     expect(() => reportPage(titled("One?", "Two?"), {})).toThrow("a second title");
   });
