@@ -79,7 +79,7 @@ export interface Figure {
   readonly panels: readonly Panel[];
 }
 
-/** A table; numbers are printed with three significant figures unless given as text. */
+/** A table; numbers are printed with three significant figures unless given as text. With one column, or one more that counts its rows, a page shows a list. */
 export interface Table {
   readonly kind: "table";
   readonly caption: string;

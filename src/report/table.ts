@@ -31,13 +31,15 @@ export function tableBox({
 <tbody>
 ${rows.map(
   (row) => html`<tr>${row.map((cell, column) =>
-    column === 0 && !allNumbers && !numeric[0]
-      ? html`<th scope="row">${cell}`
-      : html`<td>${typeof cell === "number" ? figures(cell) : cell}`,
+    column === 0 && !allNumbers && !numeric[0] ? html`<th scope="row">${cell}` : html`<td>${cellText(cell)}`,
   )}
 `,
 )}</table></div>
 `;
+}
+
+function cellText(cell: Content): Content {
+  return typeof cell === "number" ? figures(cell) : cell;
 }
 
 /** Cells from this length on need room for a few words on a line. */
@@ -67,10 +69,24 @@ function isRange(cell: Content): boolean {
   return typeof cell === "string" && rangeText.test(cell);
 }
 
-/** A table that a notebook shows. */
+/** Whether a table has one column, or one more that counts its rows. */
+function isList({ columns, rows }: Table): boolean {
+  if (columns.length === 1) return true;
+  return columns.length === 2 && rows.length > 1 && rows.every(([place], row) => place === String(row + 1));
+}
+
+/** The last column of a table as a list, with numbers where the rows are counted. */
+function listed(caption: string, rows: readonly (readonly Content[])[]): Markup {
+  const items = rows.map((row) => html`<li>${cellText(row[row.length - 1])}\n`);
+  const list = rows[0]?.length === 2 ? html`<ol>\n${items}</ol>` : html`<ul>\n${items}</ul>`;
+  return html`<p><strong>${unparted(caption)}</strong></p>\n${list}\n`;
+}
+
+/** A table that a notebook shows; a list where it has no more than one column of words. */
 export function shownTable(table: Table, numbers: WorkedNumbers): Markup {
   const { caption, columns, rows } = table;
   const cells = rows.map((row) => row.map((cell) => (typeof cell === "string" ? numbers.text(cell) : cell)));
+  if (isList(table)) return html`${listed(caption, cells)}${numbers.panels()}`;
   const texts = rows.map((row) => row.map((cell) => (typeof cell === "string" ? plainMarked(cell) : cell)));
   return html`<div class="wide">${tableBox({ caption: unparted(caption), columns, rows: cells, texts })}</div>${numbers.panels()}`;
 }

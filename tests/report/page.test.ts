@@ -123,6 +123,18 @@ describe("report page", () => {
     expect(shown.match(/<th scope="col" class="wordy">[^<\n]*/gu)).toEqual(['<th scope="col" class="wordy">Change']);
   });
 
+  it("shows one column of words as a list, with numbers where another counts the rows", () => {
+    const table = { kind: "table" as const, caption: "You need" };
+    const words = { ...table, columns: ["What"], rows: [["a scale"], [20]] };
+    const columns = ["Step", "Do"];
+    const counted = (...places: string[]) => ({ ...table, columns, rows: places.map((place) => [place, "tie"]) });
+    const [steps, pairs] = [counted("1", "2"), counted("1", "3")];
+    const shown = reportPage(withOutputs([words, steps, pairs]), {});
+    expect(shown).toContain("<p><strong>You need</strong></p>\n<ul>\n<li>a scale\n<li>20\n</ul>");
+    expect(shown).toContain("<ol>\n<li>tie\n<li>tie\n</ol>");
+    expect(shown.match(/<caption>You need/gu)).toHaveLength(1);
+  });
+
   it("keeps a rule without a stop as it is, and puts the range of a sentence before its stop", () => {
     const rules = ["Two knots more, 86 N", "Two knots more pull 86 N."].map((text) => ({
       kind: "rule" as const,
