@@ -60,7 +60,7 @@ const howTo = "Measure yours: see the page “How do I measure my own boat?”."
  */
 export function lineSource(lines: readonly StandingLine[], note = ""): Result {
   const joined = (...parts: readonly string[]) => parts.filter((part) => part !== "").join(" ");
-  if (lines.length === 0) return result({ label, text: "no line of a boat enters", range: note });
+  if (lines.length === 0) return result({ label, text: "your readings do not enter", range: note });
   const measured = lines.filter((line) => line.measured);
   const names = (some: readonly StandingLine[]) =>
     some.map(({ name, wet }) => (wet ? `${name}, wet` : name)).join("; ");

@@ -76,7 +76,7 @@ describe("the words of a page", () => {
 
   it("need a note on a page without lines", () => {
     expect(lineSource([], "Strength only.")).toMatchObject({
-      text: "no line of a boat enters",
+      text: "your readings do not enter",
       range: "Strength only.",
     });
     expect(() => lineSource([])).toThrow(ValueError);
