@@ -4,6 +4,7 @@ import { element } from "./element.js";
 import { type DrawnStyle, marksAt } from "./marks.js";
 import { areaPath, curvePath } from "./paths.js";
 import { type Plot, within } from "./plot.js";
+import type { Place } from "./thin.js";
 
 type Values = readonly (number | null)[];
 
@@ -54,22 +55,35 @@ export function curves(plot: Plot, series: Series, style: DrawnStyle): string {
 
 /** Points of a series that are in view, and the marks that tell quiet curves apart. */
 export function marks(plot: Plot, series: Series, style: DrawnStyle): string {
-  const { name, x, points } = series;
-  const parts = kinds.flatMap((kind) => {
-    const values = series[kind];
-    if (values === undefined || style.accent) return [];
-    return [marksAt(style, few(inView(plot, x, values)))];
-  });
+  const { name, points } = series;
+  const parts = onCurves(plot, series, style).map((places) => marksAt(style, places));
   if (points !== undefined) {
     const alone = kinds.every((kind) => series[kind] === undefined);
-    parts.push(marksAt(style, inView(plot, x, points), alone ? name : `${name}, points`));
+    parts.push(marksAt(style, pointsInView(plot, series), alone ? name : `${name}, points`));
   }
   return parts.join("");
 }
 
+/** Where the marks of a series stand. */
+export function markPlaces(plot: Plot, series: Series, style: DrawnStyle): Place[] {
+  return [...onCurves(plot, series, style).flat(), ...pointsInView(plot, series)];
+}
+
+/** Places of the marks on each quiet curve of a series. */
+function onCurves(plot: Plot, series: Series, { accent }: DrawnStyle): Place[][] {
+  return kinds.flatMap((kind) => {
+    const { x, [kind]: values } = series;
+    return values === undefined || accent ? [] : [few(inView(plot, x, values))];
+  });
+}
+
+function pointsInView(plot: Plot, { x, points = [] }: Series): Place[] {
+  return inView(plot, x, points);
+}
+
 /** Places of the values that are in view. */
-function inView(plot: Plot, x: readonly number[], values: Values): [number, number][] {
-  return x.flatMap((at, index): [number, number][] => {
+function inView(plot: Plot, x: readonly number[], values: Values): Place[] {
+  return x.flatMap((at, index): Place[] => {
     const value = values[index] ?? null;
     const seen = value !== null && within(at, plot.ranges.x) && within(value, plot.ranges.y);
     return seen ? [[plot.x(at), plot.y(value)]] : [];

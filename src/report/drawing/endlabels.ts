@@ -4,16 +4,15 @@ import type { Panel, Series } from "../../notebook/output.js";
 import type { SeriesStyle } from "../../notebook/styles.js";
 import { element, tenths, textBlock } from "./element.js";
 import { type Plot, within } from "./plot.js";
-import { type Box, blocked, costAt, type Taken } from "./room.js";
+import { type Box, blocked, costAt, movedInto, type Taken } from "./room.js";
 import { strongWidth, widestLine, wrapText } from "./textwidth.js";
 
 /** From the plot to the labels beside it [px]. */
 export const labelGap = 12;
 /** A curve that ends nearer to the right edge than this share of the plot is named beside the plot. */
 const edgeShare = 0.06;
-/** Few enough places of curves behind a label in the plot, and too many for one that could stand beside it. */
-const quiet = 3;
-const crowded = 8;
+/** Too many places of curves behind a label in the plot, where it could stand beside it. */
+const crowded = 3;
 const air = 6;
 
 interface Label {
@@ -122,7 +121,7 @@ function endsOf({ x }: Series, { curve, values }: CurveName, plot: Plot): [numbe
   return curve === "points" ? seen.reverse() : seen.slice(-1);
 }
 
-/** The quietest place around the ends of a curve: right of it, above, below, left; none if it is not quiet enough. */
+/** The quietest place in the plot around the ends of a curve: right of it, above, below, left; none if it is not quiet enough. */
 function placeInside({ ends, size }: Label, plot: Plot, taken: Taken, nearEdge: boolean): Box | undefined {
   let best: Box | undefined;
   let least = nearEdge ? crowded : blocked;
@@ -135,10 +134,11 @@ function placeInside({ ends, size }: Label, plot: Plot, taken: Taken, nearEdge: 
       { left: x + air, top: y, ...size },
       { left: x - air - 2 - size.width, top: y - size.height / 2, ...size },
     ];
-    for (const place of places) {
+    for (const wanted of places) {
+      const place = movedInto(plot, wanted);
       const cost = costAt(place, plot, taken, least);
       if (cost < least) [best, least] = [place, cost];
-      if (cost <= quiet) return place;
+      if (cost === 0) return place;
     }
   }
   return best;

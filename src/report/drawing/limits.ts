@@ -76,10 +76,17 @@ function cheapest(places: readonly Box[], plot: Plot, taken: Taken): Box {
   return best;
 }
 
+/** Places along a rule as shares of the room there: its ends, then between them, finer and finer. */
+const shares = [
+  0,
+  1,
+  ...[2, 4, 8, 16].flatMap((parts) => Array.from({ length: parts / 2 }, (_, at) => (2 * at + 1) / parts)),
+];
+
 /** Above the rule before below it, left before right before between. */
 function placesAlong(plot: Plot, rule: number, width: number, height: number): Box[] {
   const room = Math.max(0, plot.width - width);
   return [rule - height - 1, rule + 1].flatMap((top) =>
-    [0, 1, 0.5, 0.25, 0.75].map((share) => ({ left: room * share, top, width, height })),
+    shares.map((share) => ({ left: room * share, top, width, height })),
   );
 }

@@ -1,7 +1,7 @@
 import type { Figure, Panel } from "../../notebook/output.js";
 import type { Arrangement, Cell } from "./arrangement.js";
 import { axes } from "./axes.js";
-import { curves, marks, tints } from "./curves.js";
+import { curves, markPlaces, marks, tints } from "./curves.js";
 import { element, textBlock } from "./element.js";
 import { endLabels } from "./endlabels.js";
 import { limitBands, limitNames, limitRules } from "./limits.js";
@@ -34,7 +34,11 @@ export function panelGroup({ figure, panel, cell, arrangement, styles }: PanelLo
     element("g", {}, ordered.map(({ series, style }) => curves(plot, series, style)).join("")),
   ].join("");
   const marksHere = ordered.map(({ series, style }) => marks(plot, series, style)).join("");
-  const taken = takenRoom(plot, panel);
+  const taken = takenRoom(
+    plot,
+    panel,
+    styled.flatMap(({ series, style }) => markPlaces(plot, series, style)),
+  );
   const named = { plot, panel, taken, size, lineHeight };
   const ends = labels === undefined ? "" : endLabels({ ...named, styles, most: labels });
   const over = marksHere + ends + limitNames(named);

@@ -1,5 +1,6 @@
 import type { Panel } from "../../notebook/output.js";
 import type { Plot } from "./plot.js";
+import type { Place } from "./thin.js";
 
 /** A rectangle inside a plot [px]. */
 export interface Box {
@@ -11,25 +12,33 @@ export interface Box {
 
 /** What a label in a plot should not cover. */
 export interface Taken {
-  /** Places on curves and rules, a few pixels apart, and points: x and y of one after the other. */
+  /** Places on curves and rules, a few pixels apart, and marks: x and y of one after the other. */
   readonly places: readonly number[];
   /** Labels that stand already. */
   readonly labels: Box[];
 }
 
 const stride = 5;
-/** A point is as large as so many places of a curve. */
-const pointWeight = 6;
+/** From the middle of a mark to its edge [px], and places there that stand for all of it. */
+const markEdge = 4;
+const ofMark = [
+  [0, 0],
+  [0, 0],
+  [-markEdge, 0],
+  [markEdge, 0],
+  [0, -markEdge],
+  [0, markEdge],
+] as const;
 
-/** Everything that the curves, points and limits of a panel take of its plot. */
-export function takenRoom(plot: Plot, { series, limits = [] }: Panel): Taken {
+/** Everything that the curves, marks and limits of a panel take of its plot. */
+export function takenRoom(plot: Plot, { series, limits = [] }: Panel, marks: readonly Place[]): Taken {
   const places: number[] = [];
   const walk = (fromX: number, fromY: number, toX: number, toY: number) => {
     const steps = Math.min(400, Math.max(1, Math.ceil(Math.hypot(toX - fromX, toY - fromY) / stride)));
     for (let step = 0; step < steps; step += 1)
       places.push(fromX + ((toX - fromX) * step) / steps, fromY + ((toY - fromY) * step) / steps);
   };
-  for (const { x, hauling, easing, line, points } of series) {
+  for (const { x, hauling, easing, line } of series) {
     for (const curve of [hauling, easing, line]) {
       let [lastX, lastY] = [Number.NaN, Number.NaN];
       curve?.forEach((value, index) => {
@@ -39,11 +48,8 @@ export function takenRoom(plot: Plot, { series, limits = [] }: Panel): Taken {
         [lastX, lastY] = [nextX, nextY];
       });
     }
-    points?.forEach((value, index) => {
-      if (value === null) return;
-      for (let count = 0; count < pointWeight; count += 1) places.push(plot.x(x[index] ?? 0), plot.y(value));
-    });
   }
+  for (const [x, y] of marks) for (const [right, down] of ofMark) places.push(x + right, y + down);
   for (const { value } of limits) walk(0, plot.y(value), plot.width, plot.y(value));
   return { places, labels: [] };
 }
@@ -70,6 +76,13 @@ export function costAt(box: Box, plot: Plot, taken: Taken, enough = Number.POSIT
     if (x >= box.left && x <= right && y >= box.top && y <= bottom) cost += 1;
   }
   return cost;
+}
+
+/** A box moved into the plot by the shortest way. */
+export function movedInto({ width, height }: Plot, box: Box): Box {
+  const left = Math.max(0, Math.min(width - box.width, box.left));
+  const top = Math.max(0, Math.min(height - box.height, box.top));
+  return { ...box, left, top };
 }
 
 /** From this cost on a label covers another or leaves the plot. */
