@@ -26,7 +26,8 @@ export function tableBox({
   return html`<div class="scroll" role="group" aria-label="Table" tabindex="0"><table${tableClass(numeric)}>
 <caption>${caption}</caption>
 <thead><tr>${columns.map(
-    (title, column) => html`<th scope="col"${column > 0 && isWordy(texts, column) && html` class="wordy"`}>${title}`,
+    (title, column) =>
+      html`<th scope="col"${column > 0 && isWordy(title, texts, column) && html` class="wordy"`}>${title}`,
   )}
 <tbody>
 ${rows.map(
@@ -42,11 +43,13 @@ function cellText(cell: Content): Content {
   return typeof cell === "number" ? figures(cell) : cell;
 }
 
-/** Cells from this length on need room for a few words on a line. */
+/** Cells and titles from these lengths on need room for a few words on a line. */
 const wordyLength = 24;
+const wordyTitle = 32;
 
-/** Whether a column holds more than a number or a word or two. */
-function isWordy(texts: readonly (readonly Content[])[], column: number): boolean {
+/** Whether a column holds more than a number or a word or two, or its title would be a tower of words. */
+function isWordy(title: Content, texts: readonly (readonly Content[])[], column: number): boolean {
+  if (typeof title === "string" && title.length >= wordyTitle) return true;
   return texts.some(({ [column]: cell }) => typeof cell === "string" && cell.length >= wordyLength && !isNumeric(cell));
 }
 
@@ -85,7 +88,7 @@ function listed(caption: string, rows: readonly (readonly Content[])[]): Markup 
 /** A table that a notebook shows; a list where it has no more than one column of words. */
 export function shownTable(table: Table, numbers: WorkedNumbers): Markup {
   const { caption, columns, rows } = table;
-  const cells = rows.map((row) => row.map((cell) => (typeof cell === "string" ? numbers.text(cell) : cell)));
+  const cells = rows.map((row) => row.map((cell) => (typeof cell === "string" ? numbers.cell(cell) : cell)));
   if (isList(table)) return html`${listed(caption, cells)}${numbers.panels()}`;
   const texts = rows.map((row) => row.map((cell) => (typeof cell === "string" ? plainMarked(cell) : cell)));
   return html`<div class="wide">${tableBox({ caption: unparted(caption), columns, rows: cells, texts })}</div>${numbers.panels()}`;

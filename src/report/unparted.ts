@@ -7,3 +7,13 @@ export function unparted(text: string): string {
       "$1\u00a0",
     );
 }
+
+/** A range that is short enough to stand on one line: in brackets, or all of a text. */
+const range = /(?<=^|\()[^() ]{1,9}(?: \p{L}{1,3})? (?:to|–) [^() ]{1,9}(?: \p{L}{1,3})?(?=\)|$)/gu;
+
+/** Keeps ranges together as well, in cells of tables, which break before a range in brackets where they are narrow. */
+export function unpartedCell(text: string): string {
+  return unparted(text)
+    .replace(range, (found) => found.replaceAll(" ", "\u00a0"))
+    .replaceAll(" ± ", "\u00a0±\u00a0");
+}

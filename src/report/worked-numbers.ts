@@ -7,7 +7,7 @@ import type { Working, WorkingStep } from "../working/working.js";
 import { ReportError } from "./errors.js";
 import { type Content, html, type Markup } from "./html.js";
 import type { PageIds } from "./markdown.js";
-import { unparted } from "./unparted.js";
+import { unparted, unpartedCell } from "./unparted.js";
 import { stepBlock, workingSources } from "./working-panel.js";
 import { rangeBlock } from "./working-spread.js";
 
@@ -63,11 +63,11 @@ export class WorkedNumbers {
     return this.#button(`of ${label}`, text, working);
   }
 
-  /** A plain text with its marked numbers. */
-  text(source: string, place = this.#place): Content {
-    return refusing(place, () =>
+  /** Text of a cell of a table with its marked numbers. */
+  cell(source: string): Content {
+    return refusing(this.#place, () =>
       markedPieces(source).map((piece) =>
-        typeof piece === "string" ? unparted(piece) : this.mark(piece.name, piece.text, place),
+        typeof piece === "string" ? unpartedCell(piece) : this.mark(piece.name, piece.text),
       ),
     );
   }

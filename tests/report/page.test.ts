@@ -119,7 +119,7 @@ describe("report page", () => {
     ];
     const shown = reportPage(withOutputs([{ ...table, rows }]), {});
     expect(shown).toContain('<table class="n2 n3">');
-    expect(shown).toContain('<th scope="row">20 to 24');
+    expect(shown).toContain('<th scope="row">20\u00a0to\u00a024');
     expect(shown.match(/<th scope="col" class="wordy">[^<\n]*/gu)).toEqual(['<th scope="col" class="wordy">Change']);
   });
 

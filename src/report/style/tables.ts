@@ -25,10 +25,14 @@ th:last-child, td:last-child { padding-right: 0; }
 thead th { min-width: 4rem; color: var(--quiet1); vertical-align: bottom; border-bottom: 1.5px solid var(--ink); line-height: 1.3; }
 tbody tr { border-bottom: 1px solid var(--grid); }
 tbody th { min-width: 6rem; }
+:is(${numberCells.join(", ")}), .all-numbers :is(th, td) { text-align: right; }
+@media print, (min-width: 45rem) {
+  :is(${numberCells.join(", ")}, .all-numbers td):not(th) { white-space: nowrap; }
+}
 @media screen and (max-width: 44.99rem) {
   tr > :first-child { position: sticky; left: 0; background: var(--paper); clip-path: inset(1px 0); }
-  thead .wordy { min-width: 11rem; }
+  th, td { padding-right: 0.6rem; }
+  tbody th { min-width: 5.5rem; }
+  thead .wordy { min-width: 9rem; }
 }
-:is(${numberCells.join(", ")}), .all-numbers :is(th, td) { text-align: right; }
-:is(${numberCells.join(", ")}, .all-numbers td):not(th) { white-space: nowrap; }
 `;
