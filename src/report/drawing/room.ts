@@ -12,7 +12,7 @@ export interface Box {
 
 /** What a label in a plot should not cover. */
 export interface Taken {
-  /** Places on curves and rules, a few pixels apart, and marks: x and y of one after the other. */
+  /** Places on curves and rules, a few pixels apart, and of marks: x, y and weight of one after the other. */
   readonly places: readonly number[];
   /** Labels that stand already. */
   readonly labels: Box[];
@@ -23,12 +23,13 @@ const stride = 5;
 const markEdge = 4;
 const ofMark = [
   [0, 0],
-  [0, 0],
   [-markEdge, 0],
   [markEdge, 0],
   [0, -markEdge],
   [0, markEdge],
 ] as const;
+/** A place of a mark is worth so many of a curve: a mark half hidden is none. */
+const markWeight = 4;
 
 /** Everything that the curves, marks and limits of a panel take of its plot. */
 export function takenRoom(plot: Plot, { series, limits = [] }: Panel, marks: readonly Place[]): Taken {
@@ -36,7 +37,7 @@ export function takenRoom(plot: Plot, { series, limits = [] }: Panel, marks: rea
   const walk = (fromX: number, fromY: number, toX: number, toY: number) => {
     const steps = Math.min(400, Math.max(1, Math.ceil(Math.hypot(toX - fromX, toY - fromY) / stride)));
     for (let step = 0; step < steps; step += 1)
-      places.push(fromX + ((toX - fromX) * step) / steps, fromY + ((toY - fromY) * step) / steps);
+      places.push(fromX + ((toX - fromX) * step) / steps, fromY + ((toY - fromY) * step) / steps, 1);
   };
   for (const { x, hauling, easing, line } of series) {
     for (const curve of [hauling, easing, line]) {
@@ -44,12 +45,12 @@ export function takenRoom(plot: Plot, { series, limits = [] }: Panel, marks: rea
       curve?.forEach((value, index) => {
         const [nextX, nextY] = value === null ? [Number.NaN, Number.NaN] : [plot.x(x[index] ?? 0), plot.y(value)];
         if (!Number.isNaN(lastX + nextX)) walk(lastX, lastY, nextX, nextY);
-        if (value !== null) places.push(nextX, nextY);
+        if (value !== null) places.push(nextX, nextY, 1);
         [lastX, lastY] = [nextX, nextY];
       });
     }
   }
-  for (const [x, y] of marks) for (const [right, down] of ofMark) places.push(x + right, y + down);
+  for (const [x, y] of marks) for (const [right, down] of ofMark) places.push(x + right, y + down, markWeight);
   for (const { value } of limits) walk(0, plot.y(value), plot.width, plot.y(value));
   return { places, labels: [] };
 }
@@ -71,9 +72,9 @@ export function costAt(box: Box, plot: Plot, taken: Taken, enough = Number.POSIT
   );
   const { places } = taken;
   let cost = (beyond ? 1e6 : 0) + (covered ? 1e4 : 0);
-  for (let at = 0; at < places.length && cost < enough; at += 2) {
+  for (let at = 0; at < places.length && cost < enough; at += 3) {
     const [x, y] = [places[at]!, places[at + 1]!];
-    if (x >= box.left && x <= right && y >= box.top && y <= bottom) cost += 1;
+    if (x >= box.left && x <= right && y >= box.top && y <= bottom) cost += places[at + 2]!;
   }
   return cost;
 }
