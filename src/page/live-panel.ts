@@ -14,6 +14,9 @@ import { PatchedPlace } from "./patch.js";
 /** How long a reader's hand rests before the sentence is spoken and the address written [ms]. */
 const rest = 250;
 
+/** How often an answer is rehearsed before it is asked for [-]. */
+const rehearsals = 8;
+
 /** The part of a page that answers the controls. */
 class LivePanelOnPage {
   readonly #model: LiveModel;
@@ -54,8 +57,16 @@ class LivePanelOnPage {
     this.#part<HTMLButtonElement>("button.copy").addEventListener("click", () => void this.#copy());
     window.addEventListener("hashchange", () => this.#takeAddress());
     new ResizeObserver(() => this.#fit()).observe(this.#figure);
-    // Computed once while nobody asks, so that the first answer finds the browser prepared.
-    window.requestIdleCallback?.(() => this.#answer(this.#shared()));
+    this.#prepare(rehearsals);
+  }
+
+  /** Computed some times while nobody asks, so that the first answers find the browser prepared. */
+  #prepare(times: number): void {
+    if (times === 0) return;
+    window.requestIdleCallback?.(() => {
+      this.#answer(this.#shared());
+      this.#prepare(times - 1);
+    });
   }
 
   #part<Part extends Element>(selector: string): Part {
