@@ -42,6 +42,8 @@ export interface StartKernel {
   readonly signal?: AbortSignal | undefined;
   /** Image of a kernel that was started ahead; where one cannot be started from it, it starts without. */
   readonly image?: string | undefined;
+  /** Longest time for it to come up from its image [s]; then it starts without. */
+  readonly imageSeconds?: number;
 }
 
 /** The kernel did not come up. */
@@ -55,13 +57,21 @@ const bindFailure = /address already in use/i;
 const endedItself = /before it was ready: (?!signal SIG(?:KILL|TERM|INT|HUP))/u;
 const portTaken = "a port of the kernel was taken by another program: address already in use";
 
+/** From its image a kernel is there after a second or two; one that was not, in some hundred on a busy machine, did not come at all. */
+const usualImageSeconds = 15;
+const tooLate = /^the kernel did not come up/u;
+
 /** Starts a kernel and waits until it answers and its broadcasts arrive; a port lost to another program means another try. */
 export async function startKernel(start: StartKernel): Promise<Kernel> {
+  const { startSeconds = 60, imageSeconds = usualImageSeconds } = start;
+  const deadline = performance.now() + startSeconds * 1000;
   let { image } = start;
   for (let attempt = 1; ; attempt += 1) {
-    const outcome = await tryStart({ ...start, image });
+    const left = (deadline - performance.now()) / 1000;
+    const seconds = image === undefined ? left : Math.min(left, imageSeconds);
+    const outcome = await tryStart({ ...start, startSeconds: seconds, image });
     if (typeof outcome !== "string") return outcome;
-    const badImage = image !== undefined && endedItself.test(outcome);
+    const badImage = image !== undefined && (endedItself.test(outcome) || tooLate.test(outcome));
     if (badImage) image = undefined;
     else if (attempt >= startAttempts || !bindFailure.test(outcome)) throw new KernelStartError(outcome);
   }
@@ -73,8 +83,8 @@ interface Waiting {
   readonly finish: () => void;
 }
 
-async function tryStart(start: StartKernel): Promise<Kernel | string> {
-  const { folder, environment, startSeconds = 60, findPorts = freePorts, signal, image } = start;
+async function tryStart(start: StartKernel & { readonly startSeconds: number }): Promise<Kernel | string> {
+  const { folder, environment, startSeconds, findPorts = freePorts, signal, image } = start;
   const connection = await writeConnection(findPorts);
   const child = startProcess({ connection, folder, environment, image });
   const waiting = new Map<string, Waiting>();
@@ -168,7 +178,7 @@ async function becomeReady({ child, flush, startSeconds, signal }: BecomeReady):
     if (state === "waiting") state = exit;
   });
   while (state === "waiting") {
-    if (performance.now() > deadline) return `the kernel did not come up within ${startSeconds} s`;
+    if (performance.now() > deadline) return `the kernel did not come up within ${Math.round(startSeconds)} s`;
     if (signal?.aborted) return "the start of the kernel was stopped";
     if (bindFailure.test(child.errorText())) return portTaken;
     const { reply, idle } = flush();

@@ -35,7 +35,7 @@ describe("the sheet", () => {
     expect(page).not.toContain("<img");
     expect(page).toContain("&lt;img");
     expect(page).not.toMatch(/<script|<link/u);
-    expect(page).toMatch(/@page\{size: A4/u);
+    expect(page).toMatch(/@page\{size:A4/u);
     expect(page).toContain("Take care");
     expect(worksheetHtml(worksheet([{ name: '<img src=x onerror="1">=1+1' }]))).toBe(page);
   });

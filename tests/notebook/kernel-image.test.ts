@@ -1,3 +1,4 @@
+import { execFileSync } from "node:child_process";
 import { mkdirSync, readdirSync, utimesSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { afterAll, expect, test } from "vitest";
@@ -10,9 +11,13 @@ const scratch = scratchFolder();
 afterAll(() => scratch.remove());
 
 /** What cells write in a kernel, and which declarations it read for them. */
-async function talk(image: string | undefined, cells: readonly string[]) {
+async function talk(
+  image: string | undefined,
+  cells: readonly string[],
+  more: { readonly imageSeconds?: number } = {},
+) {
   const environment = { ...process.env, [dataModeVariable]: "data" };
-  const kernel = await startKernel({ folder: scratch.folder, environment, image });
+  const kernel = await startKernel({ folder: scratch.folder, environment, image, ...more });
   const written: string[] = [];
   for (const cell of cells) {
     const { reply, idle } = kernel.execute(cell, ({ content }) => {
@@ -57,6 +62,20 @@ test("a kernel starts without an image that is damaged", { timeout: 60_000 }, as
     const { written } = await talk(damaged, ["console.log(6 * 7)"]);
     expect(written).toContain("42\n");
   }
+});
+
+test("a kernel starts without an image from which none comes up", { timeout: 60_000 }, async () => {
+  const [entry, silent] = ["silent.cjs", "silent.image"].map((name) => path.join(scratch.folder, name)) as [
+    string,
+    string,
+  ];
+  writeFileSync(
+    entry,
+    'require("node:v8").startupSnapshot.setDeserializeMainFunction(() => setInterval(() => {}, 1000));',
+  );
+  execFileSync(process.execPath, ["--snapshot-blob", silent, "--build-snapshot", entry], { stdio: "ignore" });
+  const { written } = await talk(silent, ["console.log(6 * 7)"], { imageSeconds: 1 });
+  expect(written).toContain("42\n");
 });
 
 test("an image takes the place of earlier ones and of what was left unfinished", { timeout: 60_000 }, async () => {
