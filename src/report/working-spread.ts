@@ -27,6 +27,6 @@ export function rangeBlock(working: Working, place: number): Markup | undefined 
   const inWords = ({ low, high }: { low: number; high: number }) => printQuantityRange(quantity, low, high);
   const each = moving.map((one) => `${one.words} ${inWords(one)}`);
   const all = inWords(band);
-  const together = moving.length === 1 && inWords(moving[0]!) === all ? "" : `; all together about ${all}`;
-  return html`<p class="note">Its range, from each on its own: ${each.join("; ")}${together}.\n`;
+  const together = moving.length === 1 && inWords(moving[0]!) === all ? "" : `; together ${all}`;
+  return html`<p class="note">Its range with nothing measured, each alone: ${each.join("; ")}${together}.\n`;
 }

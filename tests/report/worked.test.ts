@@ -71,7 +71,7 @@ describe("a page with numbers that unfold", () => {
   });
 
   it("says what makes the range of a number, once for each that stands on the page", () => {
-    const said = [...page.matchAll(/<p class="note">Its range, from each on its own: ([^<]+)\./gu)].map(
+    const said = [...page.matchAll(/<p class="note">Its range with nothing measured, each alone: ([^<]+)\./gu)].map(
       ([, text]) => text,
     );
     expect(said.length).toBeGreaterThan(0);
