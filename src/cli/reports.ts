@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { pageLines, readLines } from "../calibration/page-lines.js";
-import { readingsVariable } from "../notebook/own-lines.js";
+import { readingsVariable } from "../notebook/input.js";
 import {
   type BuildMemory,
   type BuildOutcome,

@@ -1,6 +1,6 @@
+import { readingsVariable } from "../notebook/input.js";
 import { firstUnits, printed, printedRange } from "../notebook/measure.js";
 import type { LivePanel, LiveResult, PanelFacts } from "../notebook/output.js";
-import { readingsVariable } from "../notebook/own-lines.js";
 import { checkShown } from "../notebook/shape.js";
 import { ValueError } from "../quantity/errors.js";
 import { suggestion } from "../quantity/suggestion.js";

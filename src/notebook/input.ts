@@ -1,6 +1,9 @@
 /** Environment variables that name the files a notebook is run with, in the order in which it asks for them. */
 const inputVariables = ["HAULBOOK_INPUT", "HAULBOOK_INPUT_2"] as const;
 
+/** Environment variable that names a file of readings: the lines that it holds replace those of the catalogue. */
+export const readingsVariable = "HAULBOOK_READINGS";
+
 /**
  * The file that this notebook is run with: the one that the report build gives, in a plain session the one written here.
  *

@@ -5,10 +5,8 @@ import { readingsFormat, readReadings } from "../calibration/readings.js";
 import { type LineRequest, type StandingLine, standingLine } from "../calibration/standing-line.js";
 import { ValueError } from "../quantity/errors.js";
 import { result } from "./display.js";
+import { readingsVariable } from "./input.js";
 import type { Result } from "./output.js";
-
-/** Environment variable that names a file of readings: the lines that it holds replace those of the catalogue. */
-export const readingsVariable = "HAULBOOK_READINGS";
 
 /** Where readings of somebody's own boat are looked for. */
 export interface OwnReadings {

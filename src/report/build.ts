@@ -5,14 +5,11 @@ import { type RecalledRun, type RunStore, recalledRun } from "../notebook/recall
 import { digestOf } from "../notebook/run-causes.js";
 import { partedPage } from "./chartfile.js";
 import { checksJson, failureText, sharedChecks } from "./checklist.js";
-import { checksPage } from "./checkspage.js";
-import { assetNames, panelAsset } from "./document.js";
+import { assetNames, panelAsset, searchAssets } from "./document.js";
 import { ReportError } from "./errors.js";
 import type { Files } from "./files.js";
-import { indexPage } from "./indexpage.js";
 import { pageScript } from "./pagescript.js";
-import { type ReportRecord, readRecord, recordOf, recordText } from "./record.js";
-import { searchAssets, searchDataScript } from "./searchdata.js";
+import type { ReportRecord } from "./record.js";
 import { searchScript } from "./searchscript.js";
 import { stamp, standsAsStamped } from "./stamp.js";
 import { styleSheet } from "./stylesheet.js";
@@ -129,7 +126,7 @@ export async function renderReport(
   form: { readonly inlinePlotly: string | undefined; readonly panel: BuildRequest["panel"] },
 ): Promise<{ readonly page: string; readonly record: ReportRecord }> {
   const executed = { ...(await run(notebook)), name: notebook.name, madeFrom: origin(notebook) };
-  const { reportPage } = await import("./reportpage.js");
+  const [{ reportPage }, { recordOf }] = await Promise.all([import("./reportpage.js"), import("./record.js")]);
   const { inlinePlotly, panel } = form;
   const model = liveModelOf(executed);
   const inlinePanel = inlinePlotly === undefined || model === undefined ? undefined : await panel(model);
@@ -196,6 +193,7 @@ async function buildOne(
     await files.replace(charts, parted.charts);
     await files.replace(paths[0], parted.page);
   } else await files.replace(paths[0], page);
+  const { recordText } = await import("./record.js");
   await files.replace(paths[1], recordText(record));
   await remember?.();
   if (memory !== undefined) await stamp(stamped);
@@ -225,29 +223,49 @@ async function pooled<Item, Done>(
  * @throws ReportError when a record cannot be read
  * Example: await allRecords({ notebooks, outputFolder: "reports", files })
  */
-export async function allRecords(
-  request: Pick<BuildRequest, "notebooks" | "outputFolder" | "files">,
-): Promise<ReportRecord[]> {
-  const names = request.notebooks.map(({ name }) => name).sort();
-  const records: ReportRecord[] = [];
-  for (const name of names) {
-    const path = recordPath(request.outputFolder, name);
-    const text = await request.files.read(path);
-    if (text !== undefined) records.push(readRecord(text, path));
-  }
+export async function allRecords(request: RecordPlaces): Promise<ReportRecord[]> {
+  return recordsIn(await recordTexts(request));
+}
+
+type RecordPlaces = Pick<BuildRequest, "notebooks" | "outputFolder" | "files">;
+
+/** A record as it stands in its file. */
+interface RecordText {
+  readonly path: string;
+  readonly text: string;
+}
+
+async function recordTexts({ notebooks, outputFolder, files }: RecordPlaces): Promise<RecordText[]> {
+  const names = notebooks.map(({ name }) => name).sort();
+  const paths = names.map((name) => recordPath(outputFolder, name));
+  const texts = await Promise.all(paths.map((path) => files.read(path)));
+  return paths.flatMap((path, index) => {
+    const text = texts[index];
+    return text === undefined ? [] : [{ path, text }];
+  });
+}
+
+async function recordsIn(texts: readonly RecordText[]): Promise<ReportRecord[]> {
+  const { readRecord } = await import("./record.js");
   const placeOf = ({ place }: ReportRecord) => place ?? Number.MAX_VALUE;
-  return records.sort((one, other) => placeOf(one) - placeOf(other));
+  return texts.map(({ path, text }) => readRecord(text, path)).sort((one, other) => placeOf(one) - placeOf(other));
 }
 
 async function writeLeadingPages(request: BuildRequest): Promise<void> {
   const { files, memory, outputFolder, singleFile } = request;
-  const records = await allRecords(request);
-  if (records.length === 0) return;
+  const texts = await recordTexts(request);
+  if (texts.length === 0) return;
   const search = singleFile === true ? [] : Object.values(searchAssets);
   const paths = ["index.html", "checks.html", "checks.json", ...search].map((name) => join(outputFolder, name));
-  const from = digestOf(JSON.stringify([memory?.library.whole, records, singleFile === true]));
+  const from = digestOf(JSON.stringify([memory?.library.whole, texts, singleFile === true]));
   const stamped = { files, outputFolder, name: "index", from, paths };
   if (memory !== undefined && (await standsAsStamped(stamped))) return;
+  const records = await recordsIn(texts);
+  const [{ indexPage }, { checksPage }, { searchDataScript }] = await Promise.all([
+    import("./indexpage.js"),
+    import("./checkspage.js"),
+    import("./searchdata.js"),
+  ]);
   const checks = sharedChecks(records.map(({ name, checks: results }) => ({ report: name, results })));
   const inline = singleFile === true;
   await files.replace(join(outputFolder, "index.html"), indexPage({ records, checks, inline }));

@@ -10,6 +10,13 @@ export const assetNames = {
   plotly: plotlyAddress,
 } as const;
 
+/** Files of the search beside the pages, as they are named in the output folder, in the order in which they run. */
+export const searchAssets = {
+  library: "assets/minisearch.js",
+  data: "assets/search-data.js",
+  script: "assets/search.js",
+} as const;
+
 /** File beside the pages that computes a model in the browser. */
 export function panelAsset(model: string): string {
   return `assets/live-${model}.js`;

@@ -1,12 +1,11 @@
 import { allRoles, type Role } from "../notebook/roles.js";
 import { cautionsInShort } from "./cautions.js";
 import { checkSummary } from "./checktable.js";
-import { documentHtml, mainId } from "./document.js";
+import { documentHtml, mainId, searchAssets } from "./document.js";
 import { html, type Markup } from "./html.js";
 import { type LeadingPage, leadingFoot } from "./leading.js";
 import { markdownLine } from "./markdown.js";
 import { pageAddress, type ReportRecord } from "./record.js";
-import { searchAssets } from "./searchdata.js";
 import { thumbnailSvg } from "./thumbnail.js";
 
 const purpose =

@@ -2,13 +2,6 @@ import { deflateRawSync } from "node:zlib";
 import MiniSearch from "minisearch";
 import { pageAddress, type ReportRecord } from "./record.js";
 
-/** Files of the search beside the pages, as they are named in the output folder, in the order in which they run. */
-export const searchAssets = {
-  library: "assets/minisearch.js",
-  data: "assets/search-data.js",
-  script: "assets/search.js",
-} as const;
-
 /** Words that stand everywhere and tell nothing. */
 const skipped =
   "a an and are as at be but by for from has have how i if in is it its no not of on one or so than that the their then there they this to was what when where which with you your".split(
