@@ -257,7 +257,7 @@ async function writeLeadingPages(request: BuildRequest): Promise<void> {
   if (texts.length === 0) return;
   const search = singleFile === true ? [] : Object.values(searchAssets);
   const paths = ["index.html", "checks.html", "checks.json", ...search].map((name) => join(outputFolder, name));
-  const from = digestOf(JSON.stringify([memory?.library.whole, texts, singleFile === true]));
+  const from = digestOf(JSON.stringify([memory?.library.whole, texts.map(({ text }) => text), singleFile === true]));
   const stamped = { files, outputFolder, name: "index", from, paths };
   if (memory !== undefined && (await standsAsStamped(stamped))) return;
   const records = await recordsIn(texts);
