@@ -213,7 +213,7 @@ function safeForceAt(ease: HandEase, limit: HandLimit, values: Readonly<Record<s
 function safeForceOn(course: HandCourse, limit: HandLimit, values: Readonly<Record<string, number>>): number {
   if (limit === "pain") return forceReaching(course, values.pain!);
   const law = lawOf(values);
-  // Hotter skin is taken to be burnt no faster: beyond that force the dose tells nothing.
+  // There the dose has passed 1 many times over, even in the shortest ease that is allowed.
   const most = Math.max(2 * leastForce, forceReaching(course, hottestCounted));
   return logRoot((force) => -Math.log(doseOf(course, force, law)), { least: leastForce, most });
 }
