@@ -5,7 +5,7 @@ export { within } from "./quantity/guard.js";
 export { convert, parseQuantity } from "./quantity/parse.js";
 export { figures, printForce } from "./quantity/print.js";
 export { axisTitle, printQuantity } from "./quantity/quantity-text.js";
-export { type Outcome, outcomeOf, type Verdict } from "./quantity/verdict.js";
+export { type Outcome, outcomeOf, outcomes, type Verdict, worseBy } from "./quantity/verdict.js";
 export { type QuantityName, vocabulary } from "./quantity/vocabulary.js";
 export type { VocabularyEntry } from "./quantity/vocabulary-entry.js";
 
@@ -441,17 +441,21 @@ export type {
   TackleStation,
 } from "./boat/boat.js";
 export type { Budget } from "./boat/budget.js";
-export { type BoatCheck, checkBoat, checkLine, type LineCheck, type LineStanding, lineStanding } from "./boat/check.js";
-export { type BoatComparison, compareBoats, type LineComparison, worstOutcome } from "./boat/compare.js";
+export { type BoatCheck, checkBoat } from "./boat/check.js";
+export { type BoatComparison, compareBoats, type LineComparison, type OutcomeChange } from "./boat/compare.js";
 export type { BoatDay, BoatLeg, BoatRace } from "./boat/day.js";
+export { byNeed, type Consequence, type Demand, type Ground, isOpen, ratingOf, worstOf } from "./boat/demand.js";
+export { demandVerdict } from "./boat/demand-verdict.js";
 export { leastDiameterOf } from "./boat/hand-diameter.js";
 export { boatJsonSchema } from "./boat/json-schema.js";
 export { type Feel, feelOf } from "./boat/judge-hand.js";
-export { type Aspect, aspects, type Judgement } from "./boat/judgement.js";
+export { type CheckedDemand, checkLine, type LineCheck } from "./boat/line-check.js";
 export { loadBoat } from "./boat/load.js";
 export { type LineLoads, lineLoads } from "./boat/loads.js";
 export { boatOf, catalogueFile, type FileChange, type Place, rewriteBoat } from "./boat/read.js";
 export { lineOf, type ReadyLine, type ReadyPiece, withLine } from "./boat/ready.js";
+export { type LineStanding, lineStanding } from "./boat/standing.js";
+export { type ThingToDo, thingsToDo } from "./boat/things-to-do.js";
 export { type LineTrial, lineTrials } from "./boat/trials.js";
 export { BoatFileError, type Trouble } from "./boat/trouble.js";
 export { heldLines } from "./materials/held-lines.js";
@@ -461,7 +465,7 @@ export { heldLines } from "./materials/held-lines.js";
 export { boatAsPlanned, choiceNow, plannedBoatOf } from "./plan/boat-plan.js";
 export type { PlanBlock, PlanCatalogue, PlanRope, PlanTaper } from "./plan/catalogue.js";
 export { type BeforeAfter, beforeAfter, choiceFrom, type LineChange } from "./plan/choice.js";
-export { type Conflict, smallestConflict } from "./plan/conflict.js";
+export { type Conflict, lineConflictWords, smallestConflict } from "./plan/conflict.js";
 export { listCsv } from "./plan/csv.js";
 export { type CutList, cutList, type LineCut, type RopeCut } from "./plan/cut-list.js";
 export { type Front, front } from "./plan/front.js";
@@ -474,7 +478,7 @@ export { type Goal, type Optimum, optimum, type Proof } from "./plan/optimum.js"
 export { PlanError } from "./plan/plan-error.js";
 export { type PlanResults, planJson } from "./plan/plan-json.js";
 export type { Chosen, Part, Piece, PlanLine, PlanOption } from "./plan/plan-option.js";
-export type { MeasureLimit, PlanLimit, PlannedBoat, TotalLimit } from "./plan/planned-boat.js";
+export type { LineConflict, MeasureLimit, PlanLimit, PlannedBoat, TotalLimit } from "./plan/planned-boat.js";
 export { type Gain, type HardwareGain, type Priority, priorities } from "./plan/priorities.js";
 export { robustBoat } from "./plan/robust.js";
 export {

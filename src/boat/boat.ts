@@ -187,8 +187,8 @@ export interface FastEase {
   readonly duration: number;
 }
 
-/** Kinds of lines: what they are for. */
-export const lineKinds = ["sheet", "halyard", "control"] as const;
+/** Kinds of lines: what they are for. A vang is a control line that must come free under load. */
+export const lineKinds = ["sheet", "halyard", "vang", "control"] as const;
 
 /** A line of the boat. */
 export interface BoatLine {
@@ -236,6 +236,8 @@ export interface CatalogueRope {
 }
 
 interface Hardware {
+  /** Kinds of lines that it is for; all when absent. Nothing else is proposed for them. */
+  readonly for?: readonly BoatLine["kind"][];
   readonly mass: number;
   readonly price: Price;
 }

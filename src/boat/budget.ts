@@ -37,7 +37,10 @@ export function piecesAt(station: BoatStation): number {
 }
 
 /** The catalogue thing at a station. */
-function thingAt({ catalogue }: Boat, station: BoatStation): { readonly mass: number; readonly price: Price } {
+export function hardwareAt(
+  { catalogue }: Pick<Boat, "catalogue">,
+  station: BoatStation,
+): { readonly mass: number; readonly price: Price } {
   if (station.kind === "cleat") return catalogue.cleats[station.cleat]!;
   if (station.kind === "ring") return catalogue.rings[station.ring]!;
   return catalogue.blocks[station.block]!;
@@ -63,7 +66,7 @@ export function budgetOf(boat: Boat, { pieces, line }: ReadyLine): Budget {
   }
   let hardware = 0;
   for (const station of line.path) {
-    const { mass, price } = thingAt(boat, station);
+    const { mass, price } = hardwareAt(boat, station);
     hardware += piecesAt(station) * mass;
     cost += piecesAt(station) * price.amount;
   }

@@ -1,7 +1,17 @@
 import type { Outcome } from "../quantity/verdict.js";
 import type { Boat } from "./boat.js";
-import { type BoatCheck, checkBoat, type LineCheck } from "./check.js";
-import { type Aspect, aspects, worseBy } from "./judgement.js";
+import { type BoatCheck, checkBoat } from "./check.js";
+import { byNeed, type Demand } from "./demand.js";
+import type { LineCheck } from "./line-check.js";
+
+/** A demand whose outcome changed. */
+export interface OutcomeChange {
+  /** As it is after; a demand that is asked no more, as it was. */
+  readonly demand: Demand;
+  /** Absent: it was not asked. */
+  readonly before?: Outcome;
+  readonly after?: Outcome;
+}
 
 /** Two versions of one line side by side. */
 export interface LineComparison {
@@ -9,8 +19,8 @@ export interface LineComparison {
   /** Absent: the boat has no such line. */
   readonly before?: LineCheck;
   readonly after?: LineCheck;
-  /** Aspects whose outcome changed, with both outcomes. */
-  readonly changed: readonly { readonly aspect: Aspect; readonly before: Outcome; readonly after: Outcome }[];
+  /** What changed in outcome and matters, in the order of all advice. */
+  readonly changed: readonly OutcomeChange[];
 }
 
 /** Two boats, or two versions of one, line by line. */
@@ -39,33 +49,22 @@ export function compareBoats(before: Boat, after: Boat): BoatComparison {
       name,
       ...(one !== undefined && { before: one }),
       ...(other !== undefined && { after: other }),
-      changed: one === undefined || other === undefined ? [] : changes(one, other),
+      changed: one === undefined || other === undefined ? [] : changesOf(one, other),
     };
   });
   return { ...checks, lines };
 }
 
-/**
- * The worst outcome of a line in one aspect.
- *
- * @param line  check of a line
- * @param aspect  what is asked of it
- * @returns outcome, or nothing where the aspect is not asked of this line
- */
-export function worstOutcome(line: Pick<LineCheck, "judgements">, aspect: Aspect): Outcome | undefined {
-  return line.judgements
-    .filter((one) => one.aspect === aspect)
-    .map(({ outcome }) => outcome)
-    .reduce<Outcome | undefined>(
-      (worst, outcome) => (worst === undefined || worseBy(outcome, worst) > 0 ? outcome : worst),
-      undefined,
-    );
-}
-
-function changes(one: LineCheck, other: LineCheck): LineComparison["changed"] {
-  return aspects.flatMap((aspect) => {
-    const before = worstOutcome(one, aspect);
-    const after = worstOutcome(other, aspect);
-    return before === undefined || after === undefined || before === after ? [] : [{ aspect, before, after }];
-  });
+function changesOf(one: LineCheck, other: LineCheck): OutcomeChange[] {
+  const was = new Map(one.demands.map((demand) => [demand.subject, demand]));
+  const is = new Map(other.demands.map((demand) => [demand.subject, demand]));
+  return [...new Set([...was.keys(), ...is.keys()])]
+    .flatMap((subject): OutcomeChange[] => {
+      const [then, now] = [was.get(subject), is.get(subject)];
+      const demand = (now ?? then)!;
+      const open = [then, now].some((each) => each !== undefined && each.outcome !== "enough");
+      if (demand.consequence === "comfort" || !open || then?.outcome === now?.outcome) return [];
+      return [{ demand, ...(then && { before: then.outcome }), ...(now && { after: now.outcome }) }];
+    })
+    .sort((first, second) => byNeed(first.demand, second.demand));
 }

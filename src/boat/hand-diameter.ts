@@ -2,7 +2,7 @@ import { heldLines } from "../materials/held-lines.js";
 import { figures } from "../quantity/print.js";
 import type { Band } from "../sources/band.js";
 import type { Boat, BoatLine } from "./boat.js";
-import { type Judgement, judged } from "./judgement.js";
+import { type Demand, demand, exactly } from "./demand.js";
 import type { ReadyLine } from "./ready.js";
 
 /**
@@ -22,15 +22,16 @@ export function leastDiameterOf({ limits }: Pick<Boat, "limits">, line: BoatLine
 const millimetres = (length: number) => `${figures(1000 * length)} mm`;
 
 /** Whether the line is thick enough where the hand works it. */
-export function judgeDiameter(boat: Boat, { line, pieces }: ReadyLine): Judgement {
+export function judgeDiameter(boat: Boat, { line, pieces }: ReadyLine): Demand {
   const { diameter } = pieces.at(-1)!.rope;
   const least = leastDiameterOf(boat, line);
-  const likely = least.low === least.high ? "" : ` by custom (${millimetres(least.low)} to ${millimetres(least.high)})`;
-  return judged(
-    "hauls",
-    "diameter in the hand",
-    // A whole millimetre is one however it was worked out.
-    { middle: diameter / least.value + 1e-9, worst: diameter / least.high + 1e-9 },
-    `the line is ${millimetres(diameter)} where the hand works it; ${millimetres(least.value)} are asked for${likely}`,
-  );
+  const isCustom = least.low !== least.high;
+  const likely = isCustom ? ` by custom (${millimetres(least.low)} to ${millimetres(least.high)})` : "";
+  return demand({
+    subject: "diameter in the hand",
+    consequence: "comfort",
+    ground: isCustom ? "custom" : "computed",
+    margin: exactly(diameter / least.value),
+    reason: `the line is ${millimetres(diameter)} where the hand works it; ${millimetres(least.value)} are asked for${likely}`,
+  });
 }

@@ -1,28 +1,37 @@
 import { figures } from "../quantity/print.js";
 import type { Budget } from "./budget.js";
-import { type Judgement, judged } from "./judgement.js";
+import { type Demand, demand, exactly, marginOver } from "./demand.js";
 import type { ReadyLine } from "./ready.js";
 
 /** Whether a line keeps to its own limits of line to haul, mass and cost; nothing where it has none. */
-export function judgeBudget({ line, middle }: ReadyLine, budget: Budget): Judgement[] {
+export function judgeBudget({ line, middle }: ReadyLine, budget: Budget): Demand[] {
   const { mostLine, mass, cost } = line.limits ?? {};
-  const found: Judgement[] = [];
+  const found: Demand[] = [];
   if (mostLine !== undefined) {
-    const margin = mostLine / middle.velocityRatio;
     const reason = `a metre at the sail takes ${figures(middle.velocityRatio)} m of line at the hand; ${figures(mostLine)} m are allowed`;
-    found.push(judged("hauls", "line to haul", { middle: margin, worst: margin }, reason));
+    found.push(
+      demand({
+        subject: "line to haul",
+        consequence: "race",
+        margin: exactly(mostLine / middle.velocityRatio),
+        reason,
+      }),
+    );
   }
   if (mass !== undefined) {
     const { value, low, high } = budget.dry;
     const grams = (kilograms: number) => figures(1000 * kilograms);
     const reason = `${grams(value)} g dry, likely ${grams(low)} to ${grams(high)} g; ${grams(mass)} g are allowed`;
-    found.push(judged("weighs", "mass of the line", { middle: mass / value, worst: mass / high }, reason));
+    const margin = marginOver(mass, budget.dry);
+    found.push(
+      demand({ subject: "mass of the line", consequence: "race", margin, reason, settle: "weigh the line, dry" }),
+    );
   }
   if (cost !== undefined) {
-    const margin = cost.amount / Math.max(budget.cost, 1e-9);
+    const margin = exactly(cost.amount / Math.max(budget.cost, 1e-9));
     const money = (amount: number) => `${figures(amount, 4)} ${cost.currency}`.trim();
     const reason = `it costs ${money(budget.cost)}; ${money(cost.amount)} are allowed`;
-    found.push(judged("costs", "cost of the line", { middle: margin, worst: margin }, reason));
+    found.push(demand({ subject: "cost of the line", consequence: "race", margin, reason }));
   }
   return found;
 }

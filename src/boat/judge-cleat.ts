@@ -14,7 +14,7 @@ import { creepStrain } from "../rope/creep.js";
 import { lineLimits } from "../rope/thin-limits.js";
 import { type Band, bandOf } from "../sources/band.js";
 import type { Boat, CleatStation } from "./boat.js";
-import { type Judgement, judged } from "./judgement.js";
+import { type Demand, demand, marginOver } from "./demand.js";
 import { coverOf } from "./pieces.js";
 import type { ReadyLine, ReadyPiece } from "./ready.js";
 
@@ -56,13 +56,13 @@ function slipLoadIn({ catalogue, conditions }: Boat, { station, piece }: HeldPla
 }
 
 /** Whether the cleat takes the rope, and, where it holds the line, whether it holds the gusts. */
-export function judgeCleat(boat: Boat, ready: ReadyLine): Judgement[] {
+export function judgeCleat(boat: Boat, ready: ReadyLine): Demand[] {
   const held = cleatIn(ready);
   if (held === undefined) return [];
   const { at, piece } = held;
   const fit = lineLimits(piece.make, piece.job)
     .filter(({ name }) => name === "cleat")
-    .map(({ margins, reason }) => judged("lasts", "size of rope in the cleat", margins, reason));
+    .map(({ margin, reason }) => demand({ subject: "size of rope in the cleat", consequence: "race", margin, reason }));
   if (ready.line.heldBy !== "cleat") return fit;
   const slipLoad = slipLoadIn(boat, held);
   const load = ready.over(
@@ -70,11 +70,19 @@ export function judgeCleat(boat: Boat, ready: ReadyLine): Judgement[] {
     (run, { gust }) => run.state(Math.max(0, gust!), "easing").stations[at]!.loadTension,
   );
   const { reason } = holdVerdict({ subject: "", slipLoad, load, changes: [] });
-  const margins = {
-    middle: slipLoad.value / Math.max(load.value, 1e-9),
-    worst: slipLoad.low / Math.max(load.high, 1e-9),
+  const margin: Band = {
+    value: slipLoad.value / Math.max(load.value, 1e-9),
+    low: slipLoad.low / Math.max(load.high, 1e-9),
+    high: slipLoad.high / Math.max(load.low, 1e-9),
   };
-  return [judged("holds", "cleat in a gust", margins, `the rope ${reason}`), ...fit];
+  const holds = demand({
+    subject: "cleat in a gust",
+    consequence: "injury",
+    margin,
+    reason: `the rope ${reason}`,
+    settle: "pull on the cleated line with a hand scale until it slips",
+  });
+  return [holds, ...fit];
 }
 
 /** Creep law of a fibre; those of which nothing is known have none. */
@@ -90,7 +98,7 @@ const creepOf: Readonly<Partial<Record<FibreName, CreepLaw>>> = {
 const nothing: Band = { value: 0, low: 0, high: 0 };
 
 /** Whether a set line keeps the sail where it was put: stretch in gusts, creep, slip at the cleat. */
-export function judgeShape(boat: Boat, ready: ReadyLine): Judgement[] {
+export function judgeShape(boat: Boat, ready: ReadyLine): Demand[] {
   const held = cleatIn(ready);
   const { movement } = ready.line;
   if (held === undefined || movement === undefined || ready.line.heldBy !== "cleat") return [];
@@ -118,12 +126,16 @@ export function judgeShape(boat: Boat, ready: ReadyLine): Judgement[] {
     giveStiffness: { value: movement.give, low: movement.give, high: movement.give },
   }).total;
   const { reason } = shapeVerdict({ subject: "", lost, allowed: movement.allowed, changes: [] });
-  const margins = {
-    middle: movement.allowed / Math.max(lost.value, 1e-9),
-    worst: movement.allowed / Math.max(lost.high, 1e-9),
-  };
   const left = law === undefined ? "; creep is left out, none is known of this fibre" : "";
-  return [judged("stays", "set shape", margins, `the sail ${reason}${left}`)];
+  return [
+    demand({
+      subject: "set shape",
+      consequence: "race",
+      margin: marginOver(movement.allowed, lost),
+      reason: `the sail ${reason}${left}`,
+      settle: "mark the line at the cleat, sail a leg, and measure how far the mark has moved",
+    }),
+  ];
 }
 
 /** Load at the sail at which the line slips through its closed cleat, friction on the way helping. */

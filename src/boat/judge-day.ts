@@ -8,8 +8,8 @@ import { figures } from "../quantity/print.js";
 import { type Band, bandOf } from "../sources/band.js";
 import type { Boat } from "./boat.js";
 import type { BoatDay } from "./day.js";
+import { type Demand, demand } from "./demand.js";
 import type { Feel } from "./judge-hand.js";
-import { type Judgement, judged } from "./judgement.js";
 import { coverOf } from "./pieces.js";
 import { lineOf, type ReadyLine } from "./ready.js";
 
@@ -70,6 +70,9 @@ function heldLine(
   };
 }
 
+/** The subject of this demand; it takes longer to work out than all others together. */
+export const dayDemand = "hand through the day";
+
 const most = 64;
 const halvings = 12;
 /** Nearer than this the factor need not be known [-]. */
@@ -93,7 +96,7 @@ function factorOf(lasts: (factor: number) => boolean): number {
  *
  *     margin = largest factor on all loads at which the grip that is asked for stays below the grip that is left
  */
-export function judgeDay(boat: Boat, ready: ReadyLine, { easing }: Feel): Judgement[] {
+export function judgeDay(boat: Boat, ready: ReadyLine, { easing }: Feel): Demand[] {
   const { day } = boat;
   const { name, line, hand } = ready;
   if (day === undefined || hand.grip === undefined) return [];
@@ -142,15 +145,13 @@ export function judgeDay(boat: Boat, ready: ReadyLine, { easing }: Feel): Judgem
   });
   const { value, low, high } = factor;
   return [
-    {
-      ...judged(
-        "holds",
-        "hand through the day",
-        { middle: value, worst: low },
-        `${line.hand} lasts the day of this file up to ${figures(value, 2)} times its loads, likely ${figures(low, 2)} to ${figures(high, 2)}`,
-      ),
-      danger: false,
-    },
+    demand({
+      subject: dayDemand,
+      consequence: "race",
+      margin: factor,
+      reason: `${line.hand} lasts the day of this file up to ${figures(value, 2)} times its loads, likely ${figures(low, 2)} to ${figures(high, 2)}`,
+      settle: "hold the line through a practice race and see how the grip is afterwards",
+    }),
   ];
 }
 

@@ -2,8 +2,8 @@ import { heldLines } from "../materials/held-lines.js";
 import { figures, printForce } from "../quantity/print.js";
 import { type HandEase, safeLostForce } from "../rope/hand-burn.js";
 import { type Band, bandOf } from "../sources/band.js";
+import { type Demand, demand } from "./demand.js";
 import type { Feel } from "./judge-hand.js";
-import { type Judgement, judged } from "./judgement.js";
 import type { ReadyLine } from "./ready.js";
 
 /** What was worked out for a fibre, a hand and an ease: it is asked again for every rope and block that is tried. */
@@ -34,32 +34,25 @@ function allowedForce(rope: Omit<HandEase, "speed" | "duration">, speed: Band, d
 }
 
 /** Whether a bare or gloved hand stands a fast ease of a line that it holds: no burn while the line runs through it. */
-export function judgeEase({ line, pieces, hand }: ReadyLine, { easing }: Feel): Judgement[] {
+export function judgeEase({ line, pieces, hand }: ReadyLine, { easing }: Feel): Demand[] {
   if (line.heldBy !== "hand" || easing.value <= 0) return [];
   const { rope } = pieces.at(-1)!;
   const sure = (value: number): Band => ({ value, low: value, high: value });
   const speed = line.ease === undefined ? heldLines.easeSpeed : sure(line.ease.speed);
   const duration = line.ease === undefined ? heldLines.easeDuration : sure(line.ease.duration);
   const runs = { fibre: rope.cover?.fibre ?? rope.fibre, ropeDiameter: rope.diameter };
-  const margins = (gloved: boolean) =>
-    bandOf(
-      { allowed: allowedForce({ ...runs, gloved }, speed, duration), taken: easing },
-      (one) => one.allowed / Math.max(one.taken, 1e-9),
-    );
   const gloved = hand.gloves === true;
-  const margin = margins(gloved);
   const allowed = allowedForce({ ...runs, gloved }, speed, duration);
-  const found: Judgement = {
-    ...judged(
-      "runs",
-      "hand on a fast ease",
-      { middle: margin.value, worst: margin.low },
-      `${figures(speed.value)} m/s for ${figures(duration.value)} s: a ${gloved ? "gloved" : "bare"} hand may take ` +
+  const margin = bandOf({ allowed, taken: easing }, (one) => one.allowed / Math.max(one.taken, 1e-9));
+  return [
+    demand({
+      subject: "hand on a fast ease",
+      consequence: "injury",
+      margin,
+      reason:
+        `${figures(speed.value)} m/s for ${figures(duration.value)} s: a ${gloved ? "gloved" : "bare"} hand may take ` +
         `${printForce(allowed.value)} out of the line without a burn, likely ${figures(allowed.low, 2)} to ${figures(allowed.high, 2)} N; it holds ${printForce(easing.value)}`,
-    ),
-    danger: true,
-  };
-  if (found.outcome === "holds" || gloved) return [found];
-  const { value, low } = margins(true);
-  return [low >= 1 || (value >= 1 && found.outcome === "fails") ? { ...found, change: "gloves on the hands" } : found];
+      settle: "time how fast the line runs on a gust, and write it into the file",
+    }),
+  ];
 }

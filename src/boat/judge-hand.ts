@@ -3,7 +3,7 @@ import type { HandForces, PreparedLine } from "../reeving/line.js";
 import { lineLimits } from "../rope/thin-limits.js";
 import type { Band } from "../sources/band.js";
 import type { Boat, BoatLine, CrewMember } from "./boat.js";
-import { type Judgement, judged } from "./judgement.js";
+import { type Demand, demand, marginOver } from "./demand.js";
 import type { ReadyLine } from "./ready.js";
 
 /** A force is never below nothing, however wide its range. */
@@ -49,10 +49,6 @@ export function feelOf({ over, loads, line }: FeltLine): Feel {
 }
 
 const range = ({ low, high }: Band) => `${figures(low, 2)} to ${figures(high, 2)} N`;
-const over = (there: number, { value, high }: Band) => ({
-  middle: there / Math.max(value, 1e-9),
-  worst: there / Math.max(high, 1e-9),
-});
 
 /** Most that a hand hauls and holds on a line [N]: the crew's figures, or less where boat or line sets a limit. */
 export function mostForces(
@@ -65,40 +61,45 @@ export function mostForces(
 }
 
 /** Whether the hand can hold the line, and haul it. */
-export function judgeHand({ limits }: Boat, { line, hand, pieces }: ReadyLine, { hauling, easing }: Feel): Judgement[] {
+export function judgeHand({ limits }: Boat, { line, hand, pieces }: ReadyLine, { hauling, easing }: Feel): Demand[] {
   const { pull, hold: most } = mostForces(limits, line, hand);
-  const hauls = judged(
-    "hauls",
-    "pull to haul",
-    over(pull, hauling),
-    `hauling asks for ${printForce(hauling.value)}, likely ${range(hauling)}; ${pull < hand.pull ? "the line is allowed" : `${line.hand} pulls`} ${printForce(pull)}`,
-  );
+  const hauls = demand({
+    subject: "pull to haul",
+    consequence: "race",
+    margin: marginOver(pull, hauling),
+    reason: `hauling asks for ${printForce(hauling.value)}, likely ${range(hauling)}; ${pull < hand.pull ? "the line is allowed" : `${line.hand} pulls`} ${printForce(pull)}`,
+    settle: "haul it over a hand scale",
+  });
   if (line.heldBy === "cleat") return [hauls];
-  const holds = judged(
-    "holds",
-    "hand that holds",
-    over(most, easing),
-    `holding asks for ${printForce(easing.value)}, likely ${range(easing)}; ${line.hand} keeps up ${printForce(most)}`,
-  );
+  const holds = demand({
+    subject: "hand that holds",
+    consequence: "race",
+    margin: marginOver(most, easing),
+    reason: `holding asks for ${printForce(easing.value)}, likely ${range(easing)}; ${line.hand} keeps up ${printForce(most)}`,
+    settle: "hold it with a hand scale between hand and line, and ease until it runs",
+  });
   const last = pieces.at(-1)!;
   const comfort = lineLimits(last.make, { ...last.job, handTension: easing.value })
     .filter(({ name }) => name === "hand comfort")
-    .map(({ margins, reason }) => judged("hauls", "thickness in the hand", margins, reason));
+    .map(({ margin, reason }) =>
+      demand({ subject: "thickness in the hand", consequence: "comfort", ground: "custom", margin, reason }),
+    );
   return [holds, hauls, ...comfort];
 }
 
 /** Whether the line goes out by itself in light air. */
-export function judgeRunOut({ loads, line, over: across }: ReadyLine, { runOutLoad }: Feel): Judgement[] {
+export function judgeRunOut({ loads, line, over: across }: ReadyLine, { runOutLoad }: Feel): Demand[] {
   const { light } = loads;
   if (light === undefined) return [];
   const tail = line.tailDrag ?? 0;
   const margin = across({ light }, (run, values) => Math.max(0, values.light!) / Math.max(1e-9, run.runOutLoad(tail)));
   return [
-    judged(
-      "runs",
-      "run out in light air",
-      { middle: margin.value, worst: margin.low },
-      `light air gives ${figures(light.value, 2)} N, likely ${range(light)}; the line goes out from ${figures(runOutLoad.value, 2)} N, likely ${range(runOutLoad)}`,
-    ),
+    demand({
+      subject: "run out in light air",
+      consequence: "race",
+      margin,
+      reason: `light air gives ${figures(light.value, 2)} N, likely ${range(light)}; the line goes out from ${figures(runOutLoad.value, 2)} N, likely ${range(runOutLoad)}`,
+      settle: "let go of it in light air and see whether it runs",
+    }),
   ];
 }

@@ -1,22 +1,32 @@
+import { safetyFactors } from "../materials/safety.js";
 import { figures, printForce } from "../quantity/print.js";
 import { blockLoad } from "../reeving/block-load.js";
 import type { StationState } from "../reeving/line.js";
 import { lineLimits } from "../rope/thin-limits.js";
 import type { Boat, BoatStation } from "./boat.js";
-import { type Judgement, judged } from "./judgement.js";
+import { type Demand, demand, marginOver } from "./demand.js";
 import type { ReadyLine } from "./ready.js";
 
 /** Whether rope and hardware stand the gusts. */
-export function judgeStrength(boat: Boat, ready: ReadyLine): Judgement[] {
+export function judgeStrength(boat: Boat, ready: ReadyLine): Demand[] {
   return [...judgeRopes(ready), ...judgeHardware(boat, ready)];
 }
 
-function judgeRopes({ pieces }: ReadyLine): Judgement[] {
+function judgeRopes({ pieces }: ReadyLine): Demand[] {
   return pieces.flatMap(({ make, job, name }, at) => {
     const subject = pieces.length === 1 ? "strength of the rope" : `strength of piece ${at + 1}`;
     return lineLimits(make, job)
       .filter((limit) => limit.name === "strength")
-      .map(({ margins, reason }) => judged("strong", subject, margins, `${name}: ${reason}`));
+      .map(({ margin, least, reason }) =>
+        demand({
+          subject,
+          consequence: "injury",
+          margin,
+          least,
+          reason: `${name}: ${reason}`,
+          settle: "take the maker's rated strength into the file, or have an offcut with this end pulled to breaking",
+        }),
+      );
   });
 }
 
@@ -27,7 +37,7 @@ function loadOn({ kind }: BoatStation, { blocks, parts, handTension }: StationSt
   return blockLoad({ loadTension: tension, handTension: tension, wrapAngle: Math.PI });
 }
 
-function judgeHardware({ catalogue }: Boat, { placed, over, loads }: ReadyLine): Judgement[] {
+function judgeHardware({ catalogue }: Boat, { placed, over, loads }: ReadyLine): Demand[] {
   return placed.flatMap(({ station }, at) => {
     if (station.kind === "cleat") return [];
     const name = station.kind === "ring" ? station.ring : station.block;
@@ -36,12 +46,14 @@ function judgeHardware({ catalogue }: Boat, { placed, over, loads }: ReadyLine):
       loadOn(station, run.state(Math.max(0, gust!), "hauling").stations[at]!),
     );
     return [
-      judged(
-        "strong",
-        `working load at ${station.name}`,
-        { middle: workingLoad / Math.max(load.value, 1e-9), worst: workingLoad / Math.max(load.high, 1e-9) },
-        `a gust pulls on the ${name} with ${printForce(load.value)}, up to ${figures(load.high, 2)} N; it is good for ${printForce(workingLoad)}`,
-      ),
+      demand({
+        subject: `working load at ${station.name}`,
+        consequence: "injury",
+        margin: marginOver(workingLoad, load),
+        least: safetyFactors.hardwareWeakEnd.value,
+        reason: `a gust pulls on the ${name} with ${printForce(load.value)}, up to ${figures(load.high, 2)} N; it is rated for ${printForce(workingLoad)}`,
+        settle: "pull on the sheet with a hand scale in a steady wind, and write it into the file",
+      }),
     ];
   });
 }

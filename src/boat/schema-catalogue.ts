@@ -4,10 +4,15 @@ import { cleats } from "../materials/cleats.js";
 import { constructions } from "../materials/constructions.js";
 import { fibres } from "../materials/fibres.js";
 import { surfaces, treads } from "../materials/surfaces.js";
-import type { Catalogue } from "./boat.js";
-import { mapping, named, nameIn, price, quantity, wanted, yesOrNo } from "./schema-words.js";
+import { type Catalogue, lineKinds } from "./boat.js";
+import { list, mapping, named, nameIn, oneOf, price, quantity, wanted, yesOrNo } from "./schema-words.js";
 
 const hardware = {
+  for: list(
+    oneOf(lineKinds, "kind of line"),
+    lineKinds.length,
+    "kinds of lines that it is for; all when left out",
+  ).exactOptional(),
   mass: quantity("mass", "mass as weighed"),
   price: price("whole", "price of one"),
 };

@@ -1,5 +1,4 @@
-import type { Boat, BoatLine, BoatStation, Catalogue, CatalogueBlock, CatalogueRope } from "./boat.js";
-
+import type { Boat, BoatLine, BoatStation, Catalogue, CatalogueBlock, CatalogueRope, CrewMember } from "./boat.js";
 import { otherParts, withParts } from "./parts.js";
 
 /** A single change of a line, to be tried. */
@@ -8,6 +7,8 @@ export interface LineTrial {
   /** How far it is from the line as it is: differences of size as logarithms, other differences as judged steps. */
   readonly away: number;
   readonly line: BoatLine;
+  /** Whoever works the line, where that changes. */
+  readonly crew?: CrewMember;
 }
 
 /** Judged: how many such steps a difference that is none of size is worth. */
@@ -21,6 +22,7 @@ const steps = {
   part: 0.35,
   cleat: 0.5,
   turn: 0.2,
+  gloves: 0.05,
 };
 
 /** Turns that are tried on a horn cleat that takes the place of another. */
@@ -38,10 +40,39 @@ const between = (one: number, other: number) => Math.abs(Math.log(one / other));
  * @param line  line to be changed
  * @returns changes, nearest first
  */
-export function lineTrials({ catalogue }: Boat, line: BoatLine): LineTrial[] {
-  return [...ropeTrials(catalogue, line), ...line.path.flatMap((_, at) => stationTrials(catalogue, line, at))].sort(
-    (one, other) => one.away - other.away,
-  );
+export function lineTrials({ catalogue, crew }: Boat, line: BoatLine): LineTrial[] {
+  return [
+    ...gloveTrials(crew[line.hand]!, line),
+    ...ropeTrials(catalogue, line),
+    ...line.path.flatMap((_, at) => stationTrials(catalogue, line, at)),
+  ].sort((one, other) => one.away - other.away);
+}
+
+/**
+ * Two changes of different things at once.
+ *
+ * @param line  line as it is
+ * @param one  change of it
+ * @param other  change of something else of it
+ * @returns both; where both change the same, the first
+ */
+export function together(line: BoatLine, one: LineTrial, other: LineTrial): LineTrial {
+  const pick = <Thing>(was: Thing, first: Thing, second: Thing) => (first === was ? second : first);
+  return {
+    words: `${one.words}, and ${other.words}`,
+    away: one.away + other.away,
+    line: {
+      ...line,
+      rope: pick(line.rope, one.line.rope, other.line.rope),
+      path: line.path.map((station, at) => pick(station, one.line.path[at]!, other.line.path[at]!)),
+    },
+  };
+}
+
+/** Gloves, for whoever has none. */
+function gloveTrials(hand: CrewMember, line: BoatLine): LineTrial[] {
+  if (hand.gloves === true || line.heldBy !== "hand") return [];
+  return [{ words: `gloves for ${line.hand}`, away: steps.gloves, line, crew: { ...hand, gloves: true } }];
 }
 
 function ropesApart(one: CatalogueRope, other: CatalogueRope): number {
@@ -90,7 +121,7 @@ function stationTrials(catalogue: Catalogue, line: BoatLine, at: number): LineTr
         put(ring, between(diameter, now.diameter), { ...station, ring }),
       ),
       ...Object.entries(catalogue.blocks)
-        .filter(([, block]) => block.builtIn !== true && block.ratchet === undefined)
+        .filter(([, block]) => block.builtIn !== true)
         .map(([block, { diameter }]) =>
           put(`${block} instead of the ring`, steps.ring + between(diameter, now.diameter) / 4, {
             ...place,

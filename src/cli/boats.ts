@@ -29,3 +29,12 @@ export async function readBoat(
   const catalogue = name === undefined ? undefined : await disk.read(join(dirname(path), name));
   return boatOf(text, { file, beside: (wanted) => (wanted === name ? catalogue : undefined) });
 }
+
+/** What was found about boats, as JSON: a proposal is its words, a number without end is a word. */
+export function boatJson(found: object): string {
+  const plain = (key: string, value: unknown): unknown => {
+    if (key === "proposal") return (value as { readonly words: string }).words;
+    return typeof value === "number" && !Number.isFinite(value) ? String(value) : value;
+  };
+  return `${JSON.stringify(found, plain, 2)}\n`;
+}

@@ -1,51 +1,33 @@
-import { type BoatCheck, checkBoat, type LineCheck } from "../boat/check.js";
-import { worstOutcome } from "../boat/compare.js";
-import { type Aspect, aspects, byNeed, type Judgement } from "../boat/judgement.js";
-import { figures } from "../quantity/print.js";
-import type { Outcome } from "../quantity/verdict.js";
+import { type BoatCheck, checkBoat } from "../boat/check.js";
+import { byNeed, type Demand, isOpen } from "../boat/demand.js";
+import type { CheckedDemand, LineCheck } from "../boat/line-check.js";
+import type { ThingToDo } from "../boat/things-to-do.js";
+import { figures, printForce } from "../quantity/print.js";
+import { type Outcome, outcomes } from "../quantity/verdict.js";
 import type { Band } from "../sources/band.js";
-import { readBoat } from "./boats.js";
-import { aligned } from "./columns.js";
+import { boatJson, readBoat } from "./boats.js";
+import { aligned, wrapped } from "./columns.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 
 /** What `haulbook check` was asked. */
 export interface CheckOptions {
   readonly boat: string;
   readonly json: boolean;
-}
-
-/** How an outcome stands in a narrow column. */
-export function outcomeWord(outcome: Outcome | undefined): string {
-  const said = { holds: "yes", doubtful: "doubt", fails: "NO" } as const;
-  return outcome === undefined ? "–" : said[outcome];
-}
-
-/** What each judgement is about, in words before a colon. */
-const questions: Readonly<Record<Aspect, string>> = {
-  holds: "does not hold",
-  hauls: "is hard to haul",
-  runs: "does not run out",
-  stays: "does not stay",
-  lasts: "does not last",
-  strong: "is too weak",
-  weighs: "is too heavy",
-  costs: "costs too much",
-};
-
-/** Outcome with the least margin at the bad end of the range, such as `yes 1.4`; a margin of ten says enough. */
-function verdictCell({ judgements }: LineCheck, aspect: Aspect): string {
-  const own = judgements.filter((one) => one.aspect === aspect);
-  if (own.length === 0) return outcomeWord(undefined);
-  const worst = worstOutcome({ judgements }, aspect);
-  const margin = Math.min(...own.map(({ margins }) => (worst === "fails" ? margins.middle : margins.worst)));
-  return `${outcomeWord(worst)} ${margin >= 10 ? ">10" : figures(margin, 2)}`;
+  /** Customs and comfort as well. */
+  readonly notes: boolean;
 }
 
 const withRange = ({ value, low, high }: Band, factor = 1) =>
   `${figures(factor * value)} (${figures(factor * low)}–${figures(factor * high)})`;
 
-function numbers({ name, feel, budget }: LineCheck): string[] {
-  return [
+/** Lines by their outcome, such as `9 enough, 2 can't tell, 1 not enough`. */
+export function countWords(lines: readonly { readonly outcome: Outcome }[]): string {
+  return outcomes.map((outcome) => `${lines.filter((line) => line.outcome === outcome).length} ${outcome}`).join(", ");
+}
+
+function numberTable({ lines, currency }: BoatCheck): string {
+  const titles = ["line", "haul [N]", "hold [N]", "out [N]", "dry [g]", "wet [g]", currency === "" ? "cost" : currency];
+  const rows = lines.map(({ name, feel, budget, outcome }) => [
     name,
     withRange(feel.hauling),
     withRange(feel.easing),
@@ -53,64 +35,88 @@ function numbers({ name, feel, budget }: LineCheck): string[] {
     withRange(budget.dry, 1000),
     figures(1000 * budget.wet.value),
     figures(budget.cost),
-  ];
-}
-
-function mending(name: string, one: Judgement): string {
-  const doubt = one.outcome === "doubtful" ? "perhaps " : "";
-  const change = one.change === undefined ? "No single change of the catalogue mends it." : `Try ${one.change}.`;
-  return `${name}: ${doubt}${questions[one.aspect]} (${one.subject}): ${one.reason}. ${change}`;
-}
-
-/** Verdicts line by line; what a line is not asked for has a dash. */
-function verdictTable({ lines }: BoatCheck): string {
-  const rows = lines.map((line) => [line.name, ...aspects.map((aspect) => verdictCell(line, aspect))]);
-  return aligned([["line", ...aspects], ...rows], []);
-}
-
-function numberTable({ lines, currency }: BoatCheck): string {
-  const titles = ["line", "haul [N]", "hold [N]", "out [N]", "dry [g]", "wet [g]", currency === "" ? "cost" : currency];
+    outcome,
+  ]);
   return aligned(
-    [titles, ...lines.map(numbers)],
+    [[...titles, "all in all"], ...rows],
     titles.map((_, column) => column > 0),
   );
 }
 
+/** What a change does, such as `hold 54 N (5.5 kg) → 60 N (6.1 kg); 12 g lighter; 67 EUR to buy`. */
+function doesWords({ hand, mass, price, alsoMeets, watch }: NonNullable<ThingToDo["does"]>, currency: string): string {
+  const grams = 1000 * mass;
+  const weight =
+    Math.abs(grams) < 0.5 ? "no heavier" : `${figures(Math.abs(grams))} g ${grams > 0 ? "heavier" : "lighter"}`;
+  const parts = [
+    `${hand.what} ${printForce(hand.before)} → ${printForce(hand.after)}`,
+    weight,
+    price === 0 ? "nothing to buy" : `${figures(price)} ${currency} to buy`.replace("  ", " "),
+  ];
+  if (alsoMeets.length > 0) parts.push(`also gives enough of: ${alsoMeets.join(", ")}`);
+  if (watch !== undefined) parts.push(`keep an eye on: ${watch.subject} (${marginWords(watch)})`);
+  return parts.join("; ");
+}
+
+/** Where a demand stands, 1 is just enough. */
+function marginWords({ margins: { middle, worst }, least }: Demand): string {
+  const asked = least === 1 ? "" : `, of which ${figures(least, 2)} is asked`;
+  return `${figures(middle, 2)} of what is asked, ${figures(worst, 2)} at the bad end${asked}`;
+}
+
+const lead = { change: "Take", measure: "Measure:", give: "It has to give:" } as const;
+
+function thingWords({ line, because, kind, words, does }: ThingToDo, currency: string): string {
+  const effect = does === undefined ? "" : ` (${doesWords(does, currency)})`;
+  return `${line}: ${lead[kind]} ${words}${effect}. Because of ${because.subject}: ${because.outcome}; ${because.reason}.`;
+}
+
+function openWords(name: string, one: CheckedDemand): string {
+  const steps = [
+    ...(one.outcome === "can't tell" && one.settle !== undefined ? [`To know: ${one.settle}`] : []),
+    ...(one.proposal === undefined ? [] : [`To mend: ${one.proposal.words}`]),
+  ];
+  const next = steps.length > 0 ? steps : [one.gives ?? ""];
+  const said = [one.reason, ...next].map((words) => `${words[0]!.toUpperCase()}${words.slice(1)}.`);
+  return `${name}, ${one.subject} (${one.consequence}): ${one.outcome}, ${marginWords(one)}. ${said.join(" ")}`;
+}
+
+const isNote = ({ consequence, outcome }: Demand) => consequence === "comfort" && outcome !== "enough";
+
+/** Demands of all lines in the order of need. */
+function listed(
+  lines: readonly LineCheck[],
+  of: (one: Demand) => boolean,
+  words: (name: string, one: CheckedDemand) => string,
+) {
+  return lines
+    .flatMap(({ name, demands }) => demands.filter(of).map((one) => ({ name, one })))
+    .sort((first, second) => byNeed(first.one, second.one))
+    .map(({ name, one }) => wrapped(words(name, one), "- "));
+}
+
 /** The tables and the lists of a check, for a terminal. */
-function report(check: BoatCheck): string {
-  const { currency } = check;
+function report(check: BoatCheck, notes: boolean): string {
+  const { currency, lines, thingsToDo } = check;
   const cost = `${figures(check.cost, 4)} ${currency}`.trim();
   const sums = `All lines: ${figures(check.dry.value)} kg dry (${figures(check.dry.low)} to ${figures(check.dry.high)}), ${figures(check.wet.value)} kg wet, cost ${cost}.`;
   const totals = check.totals
-    .filter(({ outcome }) => outcome !== "holds")
-    .map(({ subject, reason }) => `Over the limit, ${subject}: ${reason}.`);
-  const { first } = check;
-  const isFirst = (name: string, { subject }: Judgement) => name === first?.line && subject === first.subject;
-  const mend = check.lines.flatMap(({ name, judgements }) =>
-    judgements
-      .filter((one) => one.outcome === "fails" && !isFirst(name, one))
-      .sort(byNeed)
-      .map((one) => mending(name, one)),
-  );
-  const firstWords = first === undefined ? "Nothing to mend." : `First: ${mending(first.line, first)}`;
-  const more = mend.length === 0 ? [] : ["", "Then:", ...mend.map((words) => `- ${words}`)];
-  const doubts = check.lines.flatMap(({ name, judgements }) => {
-    const own = judgements.filter(({ outcome }) => outcome === "doubtful").sort(byNeed);
-    const words = own.map(
-      ({ subject, margins }) => `${subject} ${figures(margins.worst, 2)}–${figures(margins.middle, 2)}`,
-    );
-    return own.length === 0 ? [] : [`- ${name}: ${words.join(", ")}`];
-  });
-  const doubtWords =
-    doubts.length === 0
-      ? []
-      : ["", "In doubt, with the margin at the bad end and in the middle of the range (1 is just enough):", ...doubts];
+    .filter(isOpen)
+    .map(({ subject, outcome, reason }) => `Limit on ${subject}: ${outcome}; ${reason}.`);
+  const things = thingsToDo.map((thing, index) => wrapped(thingWords(thing, currency), `${index + 1}. `));
+  const open = listed(lines, isOpen, openWords);
+  const noted = listed(lines, isNote, (name, { subject, reason }) => `${name}, ${subject}: ${reason}.`);
+  const head =
+    thingsToDo.length === 0
+      ? "Nothing to do."
+      : thingsToDo.length === 1
+        ? "One thing to do"
+        : `${thingsToDo.length === 2 ? "Two" : "Three"} things to do`;
   return `${[
-    check.name,
+    `${check.name}: ${lines.length} ${lines.length === 1 ? "line" : "lines"}, ${countWords(lines)}.`,
     "",
-    verdictTable(check),
-    "",
-    "Beside each verdict: its least margin at the bad end of the range, of a NO in the middle; 1 is just enough.",
+    head,
+    ...things,
     "",
     numberTable(check),
     "",
@@ -118,18 +124,22 @@ function report(check: BoatCheck): string {
     "",
     sums,
     ...totals,
-    "",
-    firstWords,
-    ...more,
-    ...doubtWords,
+    ...(open.length === 0
+      ? []
+      : ["", "All that is not enough or cannot be told, the gravest first (1 is all that is asked)", ...open]),
+    ...(noted.length === 0
+      ? []
+      : notes
+        ? ["", "Notes: customs and comfort", ...noted]
+        : ["", `${noted.length} ${noted.length === 1 ? "note" : "notes"} of custom and comfort: --notes shows them.`]),
     "",
     "Estimates for comparing: rated strength, class rules and a qualified rigger decide.",
   ].join("\n")}\n`;
 }
 
-/** `haulbook check`: a verdict for every line of a boat; 1 where a line breaks, is not held or burns the hand. */
-export async function check({ boat, json }: CheckOptions, surroundings: Surroundings): Promise<ExitCode> {
+/** `haulbook check`: how every line of a boat stands; 1 where something that can hurt somebody is not enough. */
+export async function check({ boat, json, notes }: CheckOptions, surroundings: Surroundings): Promise<ExitCode> {
   const found = checkBoat(await readBoat(boat, surroundings));
-  surroundings.out(json ? `${JSON.stringify(found, undefined, 2)}\n` : report(found));
+  surroundings.out(json ? boatJson(found) : report(found, notes));
   return found.safe ? exitCodes.done : exitCodes.failed;
 }

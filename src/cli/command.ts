@@ -264,15 +264,16 @@ export async function readCommand(args: readonly string[], version: string): Pro
       (verb) =>
         verb
           .usage(
-            "$0 check <boat>\n\nSays of every line whether it holds, runs, stays and lasts, and what to mend first.",
+            "$0 check <boat>\n\nNames at most three things to do, and says of every line what is enough, cannot be told, or is not enough.",
           )
           .positional("boat", boatPosition("Boat file (YAML)"))
           .option("json", jsonOption)
+          .option("notes", { type: "boolean", default: false, describe: "Show customs and comfort as well" })
           .epilogue(
-            "Exit code: 0 safe, 1 a line breaks, is not held or burns the hand, or the file is wrong, 2 wrong use.",
+            "Exit code: 0 done, 1 something that can hurt somebody is not enough, or the file is wrong, 2 wrong use.",
           ),
-      ({ boat, json }) => {
-        command = { verb: "check", options: { boat, json } };
+      ({ boat, json, notes }) => {
+        command = { verb: "check", options: { boat, json, notes } };
       },
     )
     .command(
@@ -353,7 +354,7 @@ export async function readCommand(args: readonly string[], version: string): Pro
     .example("$0 reports", "Build all reports")
     .example("$0 checks", "See what the model was checked against")
     .example("$0 fit readings.csv", "Work out what your own readings say")
-    .example("$0 check boat.yaml", "See what to mend first on a boat")
+    .example("$0 check boat.yaml", "See what to do first on a boat")
     .example("$0 plan boat.yaml", "See which ropes and blocks to buy")
     .example("$0 new clinic", "Begin a clinic in a folder of its own")
     .example("$0 kernel install", "Use the notebooks in Jupyter")

@@ -1,9 +1,10 @@
-import type { LineCheck } from "../boat/check.js";
 import { type BoatComparison, compareBoats, type LineComparison } from "../boat/compare.js";
+import { byNeed } from "../boat/demand.js";
+import type { LineCheck } from "../boat/line-check.js";
 import { figures } from "../quantity/print.js";
-import { readBoat } from "./boats.js";
-import { outcomeWord } from "./check.js";
-import { aligned } from "./columns.js";
+import { boatJson, readBoat } from "./boats.js";
+import { countWords } from "./check.js";
+import { aligned, wrapped } from "./columns.js";
 import { exportInTheWay, exportReport } from "./export.js";
 import { type ExitCode, exitCodes, type Surroundings } from "./surroundings.js";
 
@@ -24,9 +25,6 @@ function pair(line: LineComparison, of: (check: LineCheck) => number): string {
 }
 
 function row(line: LineComparison): string[] {
-  const changed = line.changed.map(
-    ({ aspect, before, after }) => `${aspect} ${outcomeWord(before)} → ${outcomeWord(after)}`,
-  );
   return [
     line.name,
     pair(line, ({ feel }) => feel.hauling.value),
@@ -34,12 +32,14 @@ function row(line: LineComparison): string[] {
     pair(line, ({ feel }) => feel.runOutLoad.value),
     pair(line, ({ budget }) => 1000 * budget.dry.value),
     pair(line, ({ budget }) => budget.cost),
-    changed.join(", "),
+    line.before?.outcome === line.after?.outcome
+      ? (line.after?.outcome ?? "–")
+      : `${line.before?.outcome ?? "–"} → ${line.after?.outcome ?? "–"}`,
   ];
 }
 
 function report({ before, after, lines }: BoatComparison): string {
-  const titles = ["line", "haul [N]", "hold [N]", "out [N]", "dry [g]", before.currency, "changed"];
+  const titles = ["line", "haul [N]", "hold [N]", "out [N]", "dry [g]", before.currency, "all in all"];
   const change = (from: number, to: number, unit: string, digits = 3) =>
     `${figures(from, digits)} → ${figures(to, digits)} ${unit}`;
   const sums = [
@@ -47,7 +47,21 @@ function report({ before, after, lines }: BoatComparison): string {
     change(before.wet.value, after.wet.value, "kg wet"),
     change(before.cost, after.cost, after.currency, 4),
   ].join(", ");
-  return `${before.name} → ${after.name}\n\n${aligned([titles, ...lines.map(row)], [])}\n\nAll lines: ${sums}.\n`;
+  const changes = lines
+    .flatMap(({ name, changed }) => changed.map((one) => ({ name, one })))
+    .sort((first, second) => byNeed(first.one.demand, second.one.demand))
+    .map(({ name, one: { demand, before: was = "not asked", after: is = "not asked" } }) =>
+      wrapped(`${name}, ${demand.subject} (${demand.consequence}): ${was} → ${is}; ${demand.reason}.`, "- "),
+    );
+  return `${[
+    `${before.name} (${countWords(before.lines)}) → ${after.name} (${countWords(after.lines)})`,
+    "",
+    ...(changes.length === 0 ? ["No demand changed its outcome."] : ["What changed, the gravest first", ...changes]),
+    "",
+    aligned([titles, ...lines.map(row)], []),
+    "",
+    `All lines: ${sums}.`,
+  ].join("\n")}\n`;
 }
 
 /** `haulbook compare`: two boats, or two versions of one, line by line. */
@@ -59,7 +73,7 @@ export async function compare(options: CompareOptions, surroundings: Surrounding
     return exitCodes.failed;
   }
   const found = compareBoats(before, after);
-  surroundings.out(options.json ? `${JSON.stringify(found, undefined, 2)}\n` : report(found));
+  surroundings.out(options.json ? boatJson(found) : report(found));
   const inputs = [options.before, options.after];
   await exportReport({ notebook: "before-and-after", inputs, file: options.html }, surroundings);
   return exitCodes.done;

@@ -8,7 +8,9 @@ import type { PlannedBoat } from "../plan/planned-boat.js";
 import type { Priority } from "../plan/priorities.js";
 import { printTotal, totalNames, totalOf } from "../plan/total.js";
 import { figures } from "../quantity/print.js";
-import { aligned } from "./columns.js";
+import type { Outcome } from "../quantity/verdict.js";
+import { countWords } from "./check.js";
+import { aligned, broken, wrapped } from "./columns.js";
 import { planLists } from "./plan-lists.js";
 
 /** What a plan prints for a terminal. */
@@ -22,19 +24,30 @@ interface PlanToPrint {
   readonly wanted: number;
   readonly prices: readonly LimitPrice[];
   readonly priorities: readonly Priority[];
+  /** Limits that cannot be kept, in words. */
+  readonly conflicts: readonly string[];
+  /** How each line stands as planned. */
+  readonly standings: readonly { readonly line: string; readonly outcome: Outcome }[];
   readonly robust: boolean;
 }
 
 /** The tables and lists of a plan, for a terminal. */
 export function planReport(plan: PlanToPrint): string {
-  const { name, boat, before, best, prices, robust } = plan;
+  const { name, boat, before, best, prices, conflicts, standings, robust } = plan;
   const lists = planLists(before, best.choice);
   const paid = bulleted(prices.filter(({ saved }) => saved > 0).map(({ words }) => words));
   const costly = prices.filter(({ saved }) => saved > 0).length;
   const free = prices.length - costly;
-  const end = robust ? "at the bad end of the range" : "in the middle of the range";
+  const end = robust
+    ? "All limits hold at the bad end of their range"
+    : "What can hurt somebody holds at the bad end of its range, the rest in the middle";
+  const open = standings.filter(({ outcome }) => outcome !== "enough").map(({ line, outcome }) => `${line} ${outcome}`);
+  const said = `${end}. As planned: ${countWords(standings)}${open.length === 0 ? "" : ` (${open.join(", ")})`}. Nothing lighter that was tried keeps the limits: proven.`;
   const sections: [string, string][] = [
-    [`Lightest plan, limits kept ${end}: line by line`, linesTable(before, best.choice, boat.currency)],
+    ...(conflicts.length === 0
+      ? []
+      : ([["Limits that cannot be kept", bulleted(conflicts).join("\n")]] as [string, string][])),
+    ["Lightest plan", `${wrapped(said, "")}\n\n${linesTable(before, best.choice, boat.currency)}`],
     ["All lines", totalsTable(before, best.choice, boat.currency)],
     ["Plans of which none beats another", frontTable(plan)],
     ["Price of the limits", [...paid, `${free} of ${prices.length} limits cost nothing.`].join("\n")],
@@ -72,21 +85,8 @@ function linesTable(before: readonly Chosen[], choice: readonly Chosen[], curren
   return aligned([["line", "change", "haul [N]", "dry [g]", currency], ...rows], [false, false, true, true, true]);
 }
 
-/** Words in rows of at most so many letters. */
-function broken(text: string, most: number): string[] {
-  const rows: string[] = [];
-  for (const word of text.split(" ")) {
-    const last = rows.at(-1);
-    if (last === undefined || last.length + 1 + word.length > most) rows.push(word);
-    else rows[rows.length - 1] = `${last} ${word}`;
-  }
-  return rows;
-}
-
-/** Points of a list, none wider than a terminal. */
-function bulleted(points: readonly string[]): string[] {
-  return points.flatMap((words) => broken(words, 96).map((row, index) => `${index === 0 ? "-" : " "} ${row}`));
-}
+/** Points of a list. */
+const bulleted = (points: readonly string[]) => points.map((words) => wrapped(words, "- "));
 
 const signed = (value: number) => (value > 0 ? `+${figures(value)}` : figures(value));
 

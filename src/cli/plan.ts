@@ -1,17 +1,18 @@
 import { join, resolve } from "node:path";
 import type { Boat } from "../boat/boat.js";
-import { choiceNow, plannedBoatOf } from "../plan/boat-plan.js";
-import { smallestConflict } from "../plan/conflict.js";
+import { worstOf } from "../boat/demand.js";
+import { lineStanding } from "../boat/standing.js";
+import { boatAsPlanned, choiceNow, plannedBoatOf } from "../plan/boat-plan.js";
+import { lineConflictWords, smallestConflict } from "../plan/conflict.js";
 import { listCsv } from "../plan/csv.js";
 import { type Front, front } from "../plan/front.js";
-import { limitWords } from "../plan/limit.js";
 import { limitPrices } from "../plan/limit-price.js";
 import { type Optimum, optimum } from "../plan/optimum.js";
 import { planJson } from "../plan/plan-json.js";
 import type { Chosen } from "../plan/plan-option.js";
 import type { PlannedBoat } from "../plan/planned-boat.js";
 import { priorities } from "../plan/priorities.js";
-import { loadSolver, type Solver } from "../plan/solver.js";
+import { loadSolver } from "../plan/solver.js";
 import { readBoat } from "./boats.js";
 import { exportInTheWay, exportReport } from "./export.js";
 import { shownPath } from "./folders.js";
@@ -56,18 +57,28 @@ export async function plan(options: PlanOptions, surroundings: Surroundings): Pr
 }
 
 async function printed(boat: Boat, options: PlanOptions, surroundings: Surroundings): Promise<ExitCode> {
-  const planned = plannedBoatOf(boat, options);
+  const hears = progressTo(surroundings, boat.name);
+  const planned = plannedBoatOf(boat, { robust: options.robust, progress: hears.line });
   const solver = await loadSolver();
-  const best = optimum(solver, planned);
-  if (best === undefined) return conflicting(solver, planned, options, surroundings);
-  const before = choiceNow(planned);
+  const wanted = optimum(solver, planned);
+  const totals = wanted === undefined ? smallestConflict(solver, planned) : undefined;
+  const kept: PlannedBoat =
+    wanted === undefined ? { ...planned, limits: planned.limits.filter(({ kind }) => kind !== "total") } : planned;
+  const best = (wanted ?? optimum(solver, kept))!;
+  const before = choiceNow(kept);
+  const conflicts = [...(kept.conflicts ?? []).map(lineConflictWords), ...(totals === undefined ? [] : [totals.words])];
   const found = {
-    boat: planned,
+    boat: kept,
     before,
     best,
-    front: trade(front(solver, planned, { atLeast: options.points }), options.points),
-    prices: limitPrices(solver, planned),
-    priorities: priorities(planned, best.choice),
+    conflicts,
+    front: trade(front(solver, kept, { atLeast: options.points, progress: hears.points }), options.points),
+    prices: limitPrices(solver, kept),
+    priorities: priorities(kept, best.choice),
+    standings: best.choice.map((chosen) => ({
+      line: chosen.line.name,
+      outcome: worstOf(lineStanding(boatAsPlanned(boat, [chosen]), chosen.line.name).demands),
+    })),
     robust: options.robust,
   };
   surroundings.out(
@@ -76,8 +87,26 @@ async function printed(boat: Boat, options: PlanOptions, surroundings: Surroundi
       : planReport({ name: boat.name, wanted: options.points, ...found }),
   );
   await writeLists(options, surroundings, { before, best });
-  return exitCodes.done;
+  return conflicts.length === 0 ? exitCodes.done : exitCodes.failed;
 }
+
+/** Words to the error stream on work that has gone on for a second: which boat and line, how many of how many. */
+function progressTo({ err, now }: Pick<Surroundings, "err" | "now">, boat: string) {
+  const start = now();
+  let told = start;
+  const say = (words: string) => {
+    if (now() - start < patience || now() - told < patience) return;
+    told = now();
+    err(`${boat}: ${words}\n`);
+  };
+  return {
+    line: (name: string, done: number, all: number) => say(`line ${done + 1} of ${all}, ${name}`),
+    points: (found: number, wanted: number) => say(`plan ${found} of ${wanted} found`),
+  };
+}
+
+/** Work that takes longer than this is told of, and again so often [ms]. */
+const patience = 1000;
 
 /** As many points as were asked for, spread over those that were found, both ends among them. */
 function trade(found: Front, wanted: number): Front {
@@ -86,19 +115,6 @@ function trade(found: Front, wanted: number): Front {
   const step = wanted > 1 ? (points.length - 1) / (wanted - 1) : 0;
   const taken = Array.from({ length: wanted }, (_, index) => points[Math.round(index * step)]!);
   return { ...found, points: taken, complete: false };
-}
-
-function conflicting(
-  solver: Solver,
-  planned: PlannedBoat,
-  { json }: PlanOptions,
-  { out }: Pick<Surroundings, "out">,
-): ExitCode {
-  const { limits, changes, words } = smallestConflict(solver, planned)!;
-  const nearest = changes.flatMap((change) => (change === undefined ? [] : [limitWords(change, planned.currency)]));
-  const conflict = { limits: limits.map((limit) => limitWords(limit, planned.currency)), nearest, words };
-  out(json ? `${JSON.stringify({ conflict }, undefined, 2)}\n` : `Limits conflict. ${words}\n`);
-  return exitCodes.failed;
 }
 
 const fileNames = listNames.map((name) => `${name}.csv`);

@@ -159,7 +159,7 @@ export function allDayVerdicts(rated: readonly RatedOption[]): Verdict[] {
     const outcome = outcomeOf({ middle: value, worst: low });
     const reason = `the hand lasts the day up to ${figures(value, 2)} times its loads (likely ${figures(low, 2)} to ${figures(high, 2)})`;
     const verdict: Verdict = { subject: one.option.name, outcome, reason };
-    if (outcome === "holds") return verdict;
+    if (outcome === "enough") return verdict;
     const [better] = [...passing].sort(
       (a, b) => partsChanged(one, a) - partsChanged(one, b) || a.factor.value - b.factor.value,
     );

@@ -74,9 +74,9 @@ const [lightest, strongest] = [3, 18];
 const winds = [4, 5.5, 7, 8.5, 10, 11.5, 13, 14.5, 16, 18];
 
 const enough = {
-  holds: "A hand like yours keeps that up.",
-  doubtful: "A hand like yours may just keep that up, or may not.",
-  fails: "That is more than a hand like yours keeps up.",
+  enough: "A hand like yours keeps that up.",
+  "can't tell": "A hand like yours may just keep that up, or may not.",
+  "not enough": "That is more than a hand like yours keeps up.",
 } as const;
 
 /** What a cover on a tread leaves in the hand, and from which wind the sheet still runs. */
@@ -147,7 +147,7 @@ export const gripWithoutStrain = liveModel({
           },
         ],
       },
-      sentence: `In ${say("wind", wind)} a ${treads[tread].name} and this cover leave ${sayFound(hold)}. ${enough[outcome]}${wear.outcome === "holds" ? "" : " This tread wears out this cover."}`,
+      sentence: `In ${say("wind", wind)} a ${treads[tread].name} and this cover leave ${sayFound(hold)}. ${enough[outcome]}${wear.outcome === "enough" ? "" : " This tread wears out this cover."}`,
     };
   },
 });

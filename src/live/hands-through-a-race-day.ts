@@ -207,7 +207,7 @@ export const handsThroughARaceDay = liveModel({
         y: { title: "Grip left", measure: "share", minimum: 0, maximum: 100 },
         panels: [{ title: "", series }],
       },
-      sentence: `${ending} All day it holds ${sayFound(most)}, on the sheet, the load of ${say("wind", windBand.value, 2)}.${wear.outcome === "holds" ? "" : " This tread wears out this cover."}`,
+      sentence: `${ending} All day it holds ${sayFound(most)}, on the sheet, the load of ${say("wind", windBand.value, 2)}.${wear.outcome === "enough" ? "" : " This tread wears out this cover."}`,
     };
   },
 });

@@ -124,9 +124,9 @@ function slipLoad(cleat: keyof typeof cleatWords, cover: Cover, ropeDiameter: nu
 }
 
 const heldWords: Readonly<Record<Outcome, string>> = {
-  holds: "The cleat holds the gust",
-  doubtful: "The cleat may hold the gust, or may slip",
-  fails: "The cleat slips in the gust",
+  enough: "The cleat holds the gust",
+  "can't tell": "The cleat may hold the gust, or may slip",
+  "not enough": "The cleat slips in the gust",
 };
 
 const drawnMinutes = [1, 3, 8, 15, 30, 45, 60, 90, 120];

@@ -86,7 +86,7 @@ export const stripAndTaper = liveModel({
     const grams = ({ value, low, high }: Band): Band => ({ value: 1000 * value, low: 1000 * low, high: 1000 * high });
     const wet = { label: "Saved wet", measure: "mass", ...grams(one.saved.wet) } as const;
     const { outcome, change } = taperVerdict(plan, block);
-    const clear = outcome === "holds";
+    const clear = outcome === "enough";
     const helps = block > cover && change !== undefined ? ` What helps: ${change}.` : "";
     const where = `let out, the cover begins ${say("metres", letOut)} before the cleat`;
     const [behind, before] = [-tail - plan.velocityRatio * travel, reach + letOut - hauledIn];

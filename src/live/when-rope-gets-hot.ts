@@ -70,9 +70,9 @@ function inHand(ease: Ease, gloved: boolean): Heated {
     ],
     limit: { name: "hurts", ...celsius(skinLimits.pain) },
     words: {
-      holds: "That burns no hand.",
-      doubtful: "That may burn the hand: let the line go.",
-      fails: "That burns the hand: let the line go.",
+      enough: "That burns no hand.",
+      "can't tell": "That may burn the hand: let the line go.",
+      "not enough": "That burns the hand: let the line go.",
     },
     hottest: 100,
   };
@@ -86,9 +86,9 @@ function onHardware(ease: Ease, name: RubbedHardwareName): Heated {
     from: [["The cover is marked from", marked]],
     limit: { name: "cover is marked", ...celsius(heatLimits[ease.fibre].damage) },
     words: {
-      holds: "The cover stands that.",
-      doubtful: "The cover may be marked for good.",
-      fails: "The cover is marked for good.",
+      enough: "The cover stands that.",
+      "can't tell": "The cover may be marked for good.",
+      "not enough": "The cover is marked for good.",
     },
     hottest: 450,
   };

@@ -86,7 +86,7 @@ function nearest(lines: TouchingLines): TouchingLines | undefined {
     ...one.sort((a, b) => worstRate(a) - worstRate(b)),
     { first: "polyester", second: "polyester" } as const,
   ];
-  return choices.find((other) => outcome(other) === "holds");
+  return choices.find((other) => outcome(other) === "enough");
 }
 
 /**
@@ -98,7 +98,7 @@ function nearest(lines: TouchingLines): TouchingLines | undefined {
  * @param second  fibre on the outside of the other
  * @returns verdict; the change is absent when the pair holds
  * Valid for clean lines that touch; lines led apart do not chafe at all.
- * Source: common practice, aramid frays on aramid and polyester beside it stays smooth. Example: chafeVerdict({ first: "aramid", second: "aramid" }).outcome → "fails"
+ * Source: common practice, aramid frays on aramid and polyester beside it stays smooth. Example: chafeVerdict({ first: "aramid", second: "aramid" }).outcome → "not enough"
  */
 export function chafeVerdict(lines: TouchingLines): Verdict {
   const side = (input: ChafeInput) => {
@@ -112,7 +112,7 @@ export function chafeVerdict(lines: TouchingLines): Verdict {
     outcome: outcome(lines),
     reason: `fraying rate of ${bothSides(lines).map(side).join(", of ")}, where polyester on polyester has 1; ${limit}`,
   };
-  const better = verdict.outcome === "holds" ? undefined : nearest(lines);
+  const better = verdict.outcome === "enough" ? undefined : nearest(lines);
   if (better === undefined) return verdict;
   return {
     ...verdict,

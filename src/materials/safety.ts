@@ -21,6 +21,16 @@ export const safetyFactors = {
     status: "from memory",
     place: "the factor is there for a weak rope as well as for gusts and chafe; judged",
   }),
+  /** Share of the rated load of hardware that must be there at the strong end of an estimated load [-]. */
+  hardwareWeakEnd: coefficient({
+    value: 0.75,
+    unit: "1",
+    low: 0.6,
+    high: 1,
+    status: "common practice",
+    place:
+      "hardware breaks at about twice its rated load; at the strong end of a load that is only estimated it may be a third over",
+  }),
 } as const;
 
 /** Force a metre of rope diameter that a bare hand holds in comfort [N/m]. */

@@ -114,7 +114,7 @@ function nearest({ tread, cover }: WearInput): WearInput | undefined {
   const grip = (other: WearInput) => coverFriction(other.cover, treads[other.tread]).value;
   return treadOrder
     .flatMap((name) => strandChoices.map((strands): WearInput => ({ tread: name, cover: { ...cover, strands } })))
-    .filter((other) => outcome(other) === "holds")
+    .filter((other) => outcome(other) === "enough")
     .sort((one, other) => steps(one) - steps(other) || grip(other) - grip(one))[0];
 }
 
@@ -139,7 +139,7 @@ function changeTo(from: WearInput, to: WearInput): string {
  * @param cover  strands, fibre and state
  * @returns verdict; the change is absent when the pair holds, or when no pair of this fibre does
  * Valid for a ratchet that is eased under load day after day; it is a judgement, not a life in hours.
- * Source: common practice, smooth covers on toothed metal and coarse ones on softer treads. Example: wearVerdict({ tread: "toothed", cover: { strands: 8, fibre: "polyester", wet: false } }).outcome → "fails"
+ * Source: common practice, smooth covers on toothed metal and coarse ones on softer treads. Example: wearVerdict({ tread: "toothed", cover: { strands: 8, fibre: "polyester", wet: false } }).outcome → "not enough"
  */
 export function wearVerdict(input: WearInput): Verdict {
   const wear = wearRate(input);
@@ -151,7 +151,7 @@ export function wearVerdict(input: WearInput): Verdict {
       `wear rate ${figures(wear.value, 2)}${range(wear)}, where a smooth cover on toothed metal has 1; ` +
       `up to ${figures(limit.value, 2)}${range(limit)} lasts`,
   };
-  const better = verdict.outcome === "holds" ? undefined : nearest(input);
+  const better = verdict.outcome === "enough" ? undefined : nearest(input);
   return better === undefined ? verdict : { ...verdict, change: changeTo(input, better) };
 }
 

@@ -69,7 +69,7 @@ export interface TimeQuestion extends TimeTrial {
  * @param asked  way [m], wanted time [s], speed with its range [m/s], changes in order of their size
  * @returns verdict with reason in seconds; a stall is said with its height
  * @throws ValueError for an impossible way or time
- * Source: common practice, a sail must be up or down in time. Example: timeVerdict({ words: "hoist", lift: 8, wanted: 5, speed: { value: 2, low: 1.8, high: 2.2 }, changes: [] }).outcome → "holds"
+ * Source: common practice, a sail must be up or down in time. Example: timeVerdict({ words: "hoist", lift: 8, wanted: 5, speed: { value: 2, low: 1.8, high: 2.2 }, changes: [] }).outcome → "enough"
  */
 export function timeVerdict(asked: TimeQuestion): Verdict {
   const { lift, wanted, changes } = asked;
@@ -77,15 +77,15 @@ export function timeVerdict(asked: TimeQuestion): Verdict {
   const outcome = ({ speed }: TimeTrial) => outcomeOf({ middle: speed.value / needed, worst: speed.low / needed });
   const own = outcome(asked);
   const better =
-    changes.find((change) => outcome(change) === "holds") ??
-    (own === "fails" ? changes.find((change) => outcome(change) === "doubtful") : undefined);
+    changes.find((change) => outcome(change) === "enough") ??
+    (own === "not enough" ? changes.find((change) => outcome(change) === "can't tell") : undefined);
   const { stall } = asked;
   const found =
     stall === undefined
       ? `${seconds(timeBand(lift, asked.speed))}`
       : `it stops after ${figures(stall.travel, 2)} m of ${figures(lift, 2)} m: ${stall.reason}`;
   const verdict = { subject: asked.words, outcome: own, reason: `${found}; wanted: ${figures(wanted, 2)} s` };
-  return own === "holds" || better === undefined
+  return own === "enough" || better === undefined
     ? verdict
     : { ...verdict, change: `${better.words}: ${seconds(timeBand(lift, better.speed))}` };
 }

@@ -216,7 +216,7 @@ export function checks(title: string, results: Checks["results"]): Checks {
  * @param list  verdicts, at least one
  * @returns the verdicts
  * @throws ValueError for an empty caption or list, or a verdict without subject or reason
- * Example: verdicts("The halyard", [{ subject: "3 mm HMPE", outcome: "holds", reason: "twice the load" }]).kind → "verdicts"
+ * Example: verdicts("The halyard", [{ subject: "3 mm HMPE", outcome: "enough", reason: "twice the load" }]).kind → "verdicts"
  */
 export function verdicts(caption: string, list: readonly Verdict[]): Verdicts {
   return built("verdicts", { caption, verdicts: list });

@@ -5,9 +5,9 @@ import type { Coefficients, Table } from "./output.js";
 
 /** Outcomes as a reader sees them. */
 export const outcomeWords: Readonly<Record<Outcome, string>> = {
-  holds: "holds",
-  doubtful: "in doubt",
-  fails: "fails",
+  enough: "enough",
+  "can't tell": "can't tell",
+  "not enough": "not enough",
 };
 
 /**

@@ -241,7 +241,7 @@ function checkVerdicts(shown: Fields): void {
   list(`${where}, list`, shown.verdicts).forEach((entry, index) => {
     const verdict = fields(`${where}, verdict ${index + 1}`, entry);
     for (const key of ["subject", "reason"]) text(`${where}, verdict ${index + 1}, ${key}`, verdict[key]);
-    oneOf(`${where}, verdict ${index + 1}, outcome`, verdict.outcome, ["holds", "doubtful", "fails"]);
+    oneOf(`${where}, verdict ${index + 1}, outcome`, verdict.outcome, ["enough", "can't tell", "not enough"]);
     if (verdict.change !== undefined) text(`${where}, verdict ${index + 1}, change`, verdict.change);
   });
 }

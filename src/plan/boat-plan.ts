@@ -1,7 +1,9 @@
-import type { Boat, BoatLine, BoatStation } from "../boat/boat.js";
+import type { Boat, BoatLine } from "../boat/boat.js";
 import { budgetOf, piecesAt } from "../boat/budget.js";
-import { type LineStanding, lineStanding } from "../boat/check.js";
+import type { Demand } from "../boat/demand.js";
 import { lineOf, type ReadyLine, withLine } from "../boat/ready.js";
+import { type LineStanding, lineStanding } from "../boat/standing.js";
+import { thingAt } from "../boat/suits.js";
 import type { LineTrial } from "../boat/trials.js";
 import { splicing } from "../materials/splicing.js";
 import { Refusal } from "../quantity/errors.js";
@@ -18,39 +20,75 @@ import { worthKeeping } from "./worth-keeping.js";
  *
  *     options = the line as it is, with another rope, other hardware, more or fewer parts, and some of these together; at most 40 a line
  *
- * Limits of each line: the pull of the crew, strength with the safety factor, hold of the cleat, run-out, movement, the day, its own
- * mass, price and line to haul. Fit, wear, comfort and heat in the hand, its cover and its thickness must be right; where no way of the
- * line gets there, as right as some way does. More parts take more rope and more blocks. Mass and cost where the file limits them.
+ * Limits of each line: what can hurt somebody, with the bad end of its range; the pull of the crew, run-out, movement, its own mass, price
+ * and line to haul. The rest as well as the line can. Where nothing in the catalogue keeps all that is asked, the conflict is told, line
+ * by line: the line is planned as near to it as it gets, or, where somebody could be hurt, stays as it is, and the others are planned.
+ * More parts take more rope and more blocks. Mass and cost where the file limits them.
  *
  * @param boat  from `loadBoat`
- * @param robust  limits must hold at the bad end of the range: 95th percentile
- * @returns lines with options, limits
+ * @param robust  all limits must hold at the bad end of the range: 95th percentile
+ * @param progress  hears of each line before its options are worked out: its name, how many are done, how many there are [-]
+ * @returns lines with options, limits, conflicts
  * @throws whatever the models refuse about a line as it is; a change that they refuse is left out
  * Valid for lines that are changed one by one: a line is tried beside the others as they are; lengths stay those of the file but for the parts of a purchase.
  */
-export function plannedBoatOf(boat: Boat, { robust = false }: { readonly robust?: boolean } = {}): PlannedBoat {
-  const lines = linesOf(boat);
-  const own = lines.map((line) => limitsOfLine(boat, line, robust));
+export function plannedBoatOf(boat: Boat, { robust = false, progress }: PlanWishes = {}): PlannedBoat {
+  const lines = linesOf(boat, progress);
+  const own = lines.map(({ line, demands }) => limitsOfLine(boat, line, demands, robust));
+  const conflicts = own.flatMap(({ conflict }) => (conflict === undefined ? [] : [conflict]));
   const currency = Object.values(boat.catalogue.ropes)[0]?.price.currency ?? "";
   const planned: PlannedBoat = {
-    lines: lines.map((line, index) => worthKeeping(line, own[index]!, robust)),
-    limits: [...own.flat(), ...totalLimits(boat)],
+    lines: lines.map(({ line }, index) => {
+      const { limits, conflict } = own[index]!;
+      return conflict?.planned === false
+        ? { ...line, options: line.options.slice(0, 1) }
+        : worthKeeping(line, limits, robust);
+    }),
+    limits: [...own.flatMap(({ limits }) => limits), ...totalLimits(boat)],
+    ...(conflicts.length > 0 && { conflicts }),
     ...(currency !== "" && { currency }),
   };
   return robust ? robustBoat(planned) : planned;
 }
 
-/** Lines with all their options, by boat: they are the same whether limits must hold at the bad end or not. */
-const workedOut = new WeakMap<Boat, readonly PlanLine[]>();
+/** How a boat is to be planned. */
+export interface PlanWishes {
+  readonly robust?: boolean;
+  readonly progress?: (line: string, done: number, all: number) => void;
+}
 
-function linesOf(boat: Boat): readonly PlanLine[] {
+/** A line with all its options, and the demands on it as it is. */
+interface WorkedOut {
+  readonly line: PlanLine;
+  readonly demands: readonly Demand[];
+}
+
+/** By boat: they are the same whether limits must hold at the bad end or not. */
+const workedOut = new WeakMap<Boat, readonly WorkedOut[]>();
+
+function linesOf(boat: Boat, progress: PlanWishes["progress"]): readonly WorkedOut[] {
   const known = workedOut.get(boat);
   if (known !== undefined) return known;
-  const lines = Object.entries(boat.lines).map(([name, line]): PlanLine => {
-    return { name, options: waysOf(boat, line).flatMap((way) => optionOf(boat, name, way)) };
+  const all = Object.entries(boat.lines);
+  const lines = all.map(([name, line], index): WorkedOut => {
+    progress?.(name, index, all.length);
+    const options = waysOf(boat, line).flatMap((way) => optionOf(boat, name, way));
+    return { line: { name, options: sameMeasures(options) }, demands: lineStanding(boat, name).demands };
   });
   workedOut.set(boat, lines);
   return lines;
+}
+
+/** What is asked of some options only is no limit for the others. */
+function sameMeasures(options: readonly PlanOption[]): PlanOption[] {
+  const endless = Object.fromEntries(
+    options.flatMap(({ measures }) => Object.keys(measures).map((name) => [name, Number.POSITIVE_INFINITY])),
+  );
+  return options.map((option) => ({
+    ...option,
+    measures: { ...endless, ...option.measures },
+    measuresRobust: { ...endless, ...option.measuresRobust },
+  }));
 }
 
 /**
@@ -115,13 +153,10 @@ function optionFrom(boat: Boat, ready: ReadyLine, standing: LineStanding, words:
   };
 }
 
-const nameAt = (station: BoatStation) =>
-  station.kind === "cleat" ? station.cleat : station.kind === "ring" ? station.ring : station.block;
-
 function partsOf({ path }: BoatLine): Part[] {
-  const names = [...new Set(path.map(nameAt))];
+  const names = [...new Set(path.map(thingAt))];
   const count = (part: string) =>
-    path.filter((station) => nameAt(station) === part).reduce((sum, station) => sum + piecesAt(station), 0);
+    path.filter((station) => thingAt(station) === part).reduce((sum, station) => sum + piecesAt(station), 0);
   return names.map((part) => ({ part, count: count(part) }));
 }
 

@@ -1,7 +1,7 @@
 import { checkedBoat } from "./checked-boat.js";
 import { limitWords } from "./limit.js";
 import { nearestThatPasses } from "./limit-price.js";
-import type { PlanLimit, PlannedBoat } from "./planned-boat.js";
+import type { LineConflict, PlanLimit, PlannedBoat } from "./planned-boat.js";
 import { fewestToGiveUp, smallestHittingSet } from "./relaxation.js";
 import type { Solver } from "./solver.js";
 
@@ -51,4 +51,19 @@ function conflictOf(solver: Solver, boat: PlannedBoat, indices: readonly number[
       ? `Possible with ${ways.join("; or with ")}.`
       : "Loosening one of these alone is not enough: further limits are in conflict.";
   return { limits, changes, words: `${head} ${tail}` };
+}
+
+/**
+ * What nothing in the catalogue keeps of the limits of one line, in words.
+ *
+ * @param conflict  from `plannedBoatOf`
+ * @returns sentence that says what became of the line
+ * Example: lineConflictWords({ line: "vang", limits: [{ kind: "measure", line: "vang", measure: "hauling", sense: "at most", bound: 200, unit: "N" }], planned: true }) → "Nothing in the catalogue keeps vang: hauling at most 200 N. The vang is planned as near to it as it gets."
+ */
+export function lineConflictWords({ line, limits, planned }: LineConflict): string {
+  const listed = limits.map((limit) => limitWords(limit)).join("; ");
+  const then = planned
+    ? `The ${line} is planned as near to it as it gets.`
+    : `The ${line} stays as it is and is not planned: somebody could be hurt.`;
+  return `Nothing in the catalogue keeps ${listed}. ${then}`;
 }

@@ -15,6 +15,15 @@ export interface Front {
   readonly complete: boolean;
 }
 
+/** What is wanted of a front. */
+export interface FrontWishes {
+  readonly goal?: Goal;
+  /** Points wanted [-]. */
+  readonly atLeast?: number;
+  /** Hears how many points there are, before each search. */
+  readonly progress?: (found: number, wanted: number) => void;
+}
+
 /** The most that the totals after the first may be, in whole counts. */
 type Zone = readonly number[];
 
@@ -28,12 +37,14 @@ class Searcher {
     readonly candidates: readonly Candidate[],
     readonly goal: Goal,
     readonly caps: Caps,
+    readonly progress: (found: number) => void,
   ) {}
 
   /** Counts of the best point inside a zone. */
   best(zone: Zone): readonly number[] | undefined {
     const known = this.#searched.find((one) => inside(zone, one.zone) && (!one.at || inside(one.at.slice(1), zone)));
     if (known) return known.at;
+    this.progress(this.points.size);
     const caps = { ...this.caps, ...Object.fromEntries(this.goal.slice(1).map((name, i) => [name, zone[i]!])) };
     const optimum = optimumUnder({ ...this.#search(), goal: this.goal, caps });
     const at = optimum && this.goal.map((name) => countsOf(name, optimum.choice));
@@ -68,16 +79,19 @@ const inside = (inner: readonly number[], outer: readonly number[]) => inner.eve
  * @param boat  lines with options, limits
  * @param goal  two or three totals
  * @param atLeast  points wanted [-]: there may be more; fewer only where the front has no more
+ * @param progress  hears before each search how many points there are, and how many are wanted [-]
  * @returns points with proofs; none when no choice meets the limits
  * @throws PlanError or ValueError for a boat that cannot be planned
  */
 export function front(
   solver: Solver,
   boat: PlannedBoat,
-  { goal = usualGoal, atLeast = 25 }: { readonly goal?: Goal; readonly atLeast?: number } = {},
+  { goal = usualGoal, atLeast = 25, progress }: FrontWishes = {},
 ): Front {
   checkedBoat(boat);
-  const searcher = new Searcher(solver, candidatesOf(boat, goal), goal, capsOf(boat.limits));
+  const searcher = new Searcher(solver, candidatesOf(boat, goal), goal, capsOf(boat.limits), (found) =>
+    progress?.(found, atLeast),
+  );
   const open: Zone = goal.slice(1).map((name) => searcher.caps[name]);
   const first = searcher.best(open);
   if (first === undefined) return { goal, points: [], complete: true };

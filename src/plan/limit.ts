@@ -14,8 +14,12 @@ export function meets(option: PlanOption, { measure, sense, bound }: MeasureLimi
   return sense === "at most" ? value <= bound + room : value >= bound - room;
 }
 
+/** Unit of limits on what there is of a demand. */
+export const ofWhatIsAsked = "of what is asked";
+
 /** A bound with its unit. */
 function printBound({ unit }: MeasureLimit, bound: number): string {
+  if (unit === ofWhatIsAsked && bound === 1) return "all that is asked";
   return unit === undefined || unit === "1" ? figures(bound, 6) : `${figures(bound, 6)} ${unit}`;
 }
 
@@ -29,7 +33,8 @@ function printBound({ unit }: MeasureLimit, bound: number): string {
  */
 export function limitWords(limit: PlanLimit, currency?: string): string {
   if (limit.kind === "total") return `${totalOf(limit.total).words} at most ${boundWords(limit, currency)}`;
-  return `${limit.line}: ${limit.measure} ${limit.sense} ${boundWords(limit)}`;
+  const sense = limit.unit === ofWhatIsAsked && limit.bound === 1 ? "has" : limit.sense;
+  return `${limit.line}: ${limit.measure} ${sense} ${boundWords(limit)}`;
 }
 
 /** The bound of a limit with its unit. */

@@ -1,69 +1,57 @@
 import type { Boat } from "../boat/boat.js";
-import type { LineStanding } from "../boat/check.js";
+import { byNeed, type Demand, ratingOf } from "../boat/demand.js";
 import { leastDiameterOf } from "../boat/hand-diameter.js";
 import { mostForces } from "../boat/judge-hand.js";
-import type { Judgement } from "../boat/judgement.js";
 import type { ReadyLine } from "../boat/ready.js";
-import type { Margins } from "../quantity/verdict.js";
+import type { LineStanding } from "../boat/standing.js";
 import { coversHeld } from "./covers-held.js";
-import { meets } from "./limit.js";
+import { meets, ofWhatIsAsked } from "./limit.js";
 import type { PlanLine, PlanOption } from "./plan-option.js";
-import type { MeasureLimit } from "./planned-boat.js";
-
-/** Margins that a boat file asks for. */
-const asked = ["strength margin", "cleat margin", "run-out margin", "movement margin", "day margin"] as const;
-
-/** Margins that must be right; where nothing that keeps the other limits gets there, as right as some way does. */
-const kept = ["fit margin", "wear margin", "comfort margin", "burn margin"] as const;
-
-/** Margins of rules of thumb and of people. */
-const byRule: ReadonlySet<string> = new Set(["fit margin", "wear margin", "comfort margin", "day margin"]);
-
-type MarginName = (typeof asked)[number] | (typeof kept)[number];
-
-/** The margin that a judgement goes into; hand forces are measures of their own. */
-function marginOf({ aspect, subject }: Judgement): MarginName | undefined {
-  if (aspect === "strong") return "strength margin";
-  if (aspect === "runs") return subject.startsWith("hand") ? "burn margin" : "run-out margin";
-  if (aspect === "stays") return "movement margin";
-  if (aspect === "holds" && subject.endsWith("day")) return "day margin";
-  if (aspect === "holds") return subject.startsWith("cleat") ? "cleat margin" : undefined;
-  if (aspect === "weighs" || aspect === "costs") return undefined;
-  if (aspect === "hauls") return subject.startsWith("thickness") ? "comfort margin" : undefined;
-  return subject.startsWith("groove") || subject.startsWith("size") ? "fit margin" : "wear margin";
-}
+import type { LineConflict, MeasureLimit } from "./planned-boat.js";
 
 const diameterName = "diameter in the hand";
 const coversName = "covers where it is held";
 const lineName = "line to haul a metre";
 
+/** Demands that are limits in their own unit. */
+const inOwnUnit: ReadonlySet<string> = new Set([
+  diameterName,
+  "pull to haul",
+  "hand that holds",
+  "line to haul",
+  "mass of the line",
+  "cost of the line",
+]);
+
+/** Race demands that a plan must meet; other ones are met as well as the line can. */
+const asked: ReadonlySet<string> = new Set(["run out in light air", "set shape"]);
+
 /**
- * Hand forces [N], least margin of each kind [-], infinite where nothing of the kind is asked, diameter in the hand [mm], covers where
- * it is held [-], line at the hand for a metre at the sail [m], mass [g] and price.
+ * What of a demand counts in a plan: where somebody can be hurt also the bad end of its range, whatever else is asked; elsewhere it is
+ * the middle, and the bad end when the plan is to hold there.
+ */
+function counted(one: Demand, end: "middle" | "worst"): number {
+  return one.consequence === "injury" || end === "worst" ? ratingOf(one) : one.margins.middle;
+}
+
+/**
+ * Hand forces [N], what there is of each demand over what is asked [-], diameter in the hand [mm], covers where it is held [-], line at
+ * the hand for a metre at the sail [m], mass [g] and price.
  */
 export function measuresOf(
   boat: Boat,
   { middle, pieces, line }: ReadyLine,
-  { feel, judgements, budget }: LineStanding,
-  end: keyof Margins,
+  { feel, demands, budget }: LineStanding,
+  end: "middle" | "worst",
 ): Record<string, number> {
   const force = end === "middle" ? "value" : "high";
-  const margin = (name: MarginName) => {
-    const all = judgements.filter((one) => marginOf(one) === name).map(({ margins }) => margins);
-    // A plan guards against friction, load and strength; rules of thumb and the spread of people are taken at their middle.
-    if (byRule.has(name)) return Math.min(Number.POSITIVE_INFINITY, ...all.map(({ middle: usual }) => usual));
-    // At the weak end of its range a rope is asked for less; it must still be strong enough in the middle.
-    return Math.min(Number.POSITIVE_INFINITY, ...all.flatMap((one) => [one.middle, one[end]]));
-  };
-  const margins = Object.fromEntries([...asked, ...kept].map((name) => [name, margin(name)]));
-  const harder = end === "middle" ? 1 : feel.easing.high / Math.max(feel.easing.value, 1e-9);
   return {
     hauling: feel.hauling[force],
     holding: feel.easing[force],
     "run-out load": feel.runOutLoad[force],
-    ...margins,
-    "day margin": margins["day margin"]! / harder,
-    "comfort margin": margins["comfort margin"]! / harder,
+    ...Object.fromEntries(
+      demands.filter(({ subject }) => !inOwnUnit.has(subject)).map((one) => [one.subject, counted(one, end)]),
+    ),
     [diameterName]: 1000 * pieces.at(-1)!.rope.diameter,
     [coversName]: coversHeld(boat, line),
     [lineName]: middle.velocityRatio,
@@ -72,53 +60,82 @@ export function measuresOf(
   };
 }
 
-/** Limits of one line, as the boat file sets them; its first option is the line as it is. */
-export function limitsOfLine(boat: Boat, { name: line, options }: PlanLine, robust: boolean): MeasureLimit[] {
-  const measuresAt = (option: PlanOption) => (robust ? option.measuresRobust : undefined) ?? option.measures;
-  const now = measuresAt(options[0]!);
-  const described = boat.lines[line]!;
-  const { hand, heldBy } = described;
-  const { pull, hold } = mostForces(boat.limits, described, boat.crew[hand]!);
+/** The limits of a line, and what of them none of its options keeps. */
+export interface LineLimits {
+  readonly limits: readonly MeasureLimit[];
+  readonly conflict?: LineConflict;
+}
+
+/**
+ * Limits of one line: what can hurt somebody, what the file sets, what must run out and stay, and, as well as the line can, the rest.
+ *
+ * @param boat  boat
+ * @param line  its options; the first is the line as it is
+ * @param demands  of the line as it is
+ * @param robust  whether race demands must hold at the bad end too
+ * @returns limits that some option keeps; where none keeps all that is asked, the conflict, and limits as near to it as they get
+ */
+export function limitsOfLine(boat: Boat, line: PlanLine, demands: readonly Demand[], robust: boolean): LineLimits {
+  const options = line.options.map((option) => withMeasures(option, robust));
+  const described = boat.lines[line.name]!;
+  const { pull, hold } = mostForces(boat.limits, described, boat.crew[described.hand]!);
   const { mostLine, mass, cost } = described.limits ?? {};
   const most = (measure: string, bound: number, unit = "N"): MeasureLimit => {
-    return { kind: "measure", line, measure, sense: "at most", bound, unit };
+    return { kind: "measure", line: line.name, measure, sense: "at most", bound, unit };
   };
-  const least = (measure: string, bound: number, unit?: string): MeasureLimit => {
-    return { kind: "measure", line, measure, sense: "at least", bound, ...(unit !== undefined && { unit }) };
+  const least = (measure: string, bound: number, unit = ofWhatIsAsked): MeasureLimit => {
+    return { kind: "measure", line: line.name, measure, sense: "at least", bound, unit };
   };
-  const there = (name: MarginName) => Number.isFinite(now[name]!);
+  const sorted = demands.filter(({ subject }) => !inOwnUnit.has(subject)).sort(byNeed);
+  const all = (some: readonly Demand[]) => some.map(({ subject }) => least(subject, 1));
+  const injury = all(sorted.filter(({ consequence }) => consequence === "injury"));
   const needed = [
+    ...all(sorted.filter(({ consequence, subject }) => consequence === "race" && asked.has(subject))),
     most("hauling", pull),
-    ...(heldBy === "hand" ? [most("holding", hold)] : []),
-    ...asked.filter(there).map((name) => least(name, 1)),
+    ...(described.heldBy === "hand" ? [most("holding", hold)] : []),
     ...(mostLine === undefined ? [] : [most(lineName, mostLine, "m")]),
     ...(mass === undefined ? [] : [most("dry mass", 1000 * mass, "g")]),
     ...(cost === undefined ? [] : [most("price", cost.amount, cost.currency)]),
   ];
   const right = [
-    ...kept.filter(there).map((name) => least(name, 1)),
-    ...(now[coversName] === 1 ? [least(coversName, 1)] : []),
+    ...all(sorted.filter(({ consequence, subject }) => consequence === "race" && !asked.has(subject))),
+    ...(options[0]!.measures[coversName] === 1 ? [least(coversName, 1, "1")] : []),
     least(diameterName, Number((1000 * leastDiameterOf(boat, described).value).toPrecision(6)), "mm"),
+    ...all(sorted.filter(({ consequence }) => consequence === "comfort")),
   ];
-  const at = (option: PlanOption) => ({ ...option, measures: measuresAt(option) });
-  return [...needed, ...asRightAsCanBe(options.map(at), needed, right)];
+  const safe = options.filter((option) => injury.every((limit) => meets(option, limit)));
+  if (safe.length === 0) {
+    const [best] = [...options].sort((one, other) => broken(one, injury).length - broken(other, injury).length);
+    const conflict = { line: line.name, limits: broken(best!, injury), planned: false };
+    return { limits: [], conflict };
+  }
+  const strict = asWellAsCanBe(safe, needed);
+  const lowered = needed.filter((limit, index) => strict.limits[index]!.bound !== limit.bound);
+  return {
+    limits: [...injury, ...strict.limits, ...asWellAsCanBe(strict.left, right).limits],
+    ...(lowered.length > 0 && { conflict: { line: line.name, limits: lowered, planned: true } }),
+  };
 }
 
-/** Limits that must be right, one after the other: each as it is where some option gets there, otherwise at the best that one reaches. */
-function asRightAsCanBe(
-  options: readonly PlanOption[],
-  needed: readonly MeasureLimit[],
-  right: readonly MeasureLimit[],
-): MeasureLimit[] {
-  const found: MeasureLimit[] = [];
-  let left = options.filter((option) => needed.every((limit) => meets(option, limit)));
-  for (const limit of right) {
+const broken = (option: PlanOption, limits: readonly MeasureLimit[]) => limits.filter((limit) => !meets(option, limit));
+
+function withMeasures(option: PlanOption, robust: boolean): PlanOption {
+  return { ...option, measures: (robust ? option.measuresRobust : undefined) ?? option.measures };
+}
+
+/** Limits one after the other: each as it is where some option that is left gets there, otherwise at the best that one reaches. */
+function asWellAsCanBe(options: readonly PlanOption[], wanted: readonly MeasureLimit[]) {
+  const limits: MeasureLimit[] = [];
+  let left = options;
+  for (const limit of wanted) {
     const reached = left.map(({ measures }) => measures[limit.measure]!);
-    const now = options[0]!.measures[limit.measure]!;
-    const best = reached.length > 0 ? Math.max(...reached) : now;
-    const bound = Math.min(limit.bound, best);
-    found.push({ ...limit, bound });
-    left = left.filter((option) => meets(option, { ...limit, bound }));
+    const bound =
+      limit.sense === "at least"
+        ? Math.min(limit.bound, Math.max(...reached))
+        : Math.max(limit.bound, Math.min(...reached));
+    const met = { ...limit, bound };
+    limits.push(met);
+    left = left.filter((option) => meets(option, met));
   }
-  return found;
+  return { limits, left };
 }

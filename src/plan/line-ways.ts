@@ -1,7 +1,7 @@
 import type { Boat, BoatLine } from "../boat/boat.js";
 import { leastDiameterOf } from "../boat/hand-diameter.js";
-import { placedStations } from "../boat/pieces.js";
-import { type LineTrial, lineTrials, partTrials } from "../boat/trials.js";
+import { suitsWork } from "../boat/suits.js";
+import { type LineTrial, lineTrials, partTrials, together } from "../boat/trials.js";
 import { coversHeld } from "./covers-held.js";
 import { taperedWays } from "./tapered-ways.js";
 
@@ -29,16 +29,14 @@ const most = {
  * tried, to tell what the hand costs. More parts take more rope and more blocks.
  */
 export function waysOf(boat: Boat, line: BoatLine): LineTrial[] {
-  const trials = lineTrials(boat, line);
+  const trials = lineTrials(boat, line).filter(({ crew }) => crew === undefined);
   const parts = line.path.flatMap((_, at) => partTrials(line, at));
   const ropes = trials.filter((one) => one.line.path === line.path);
-  const hardware = trials.filter(
-    (one) => one.line.path !== line.path && !changesParts(line, one.line) && suitsWork(boat, line, one.line),
-  );
+  const hardware = trials.filter((one) => one.line.path !== line.path && !changesParts(line, one.line));
   const suited = ropes.filter((one) => suitsHand(boat, line, one.line));
   const thin = ropes.filter((one) => !suited.includes(one));
   const fitting = (some: readonly LineTrial[], count: number) => {
-    const all = some.filter((one) => fits(boat, one.line));
+    const all = some.filter((one) => suitsWork(boat, one.line, line));
     return all.sort((one, other) => one.away - other.away).slice(0, count);
   };
   const pairs = suited.flatMap((rope) => hardware.map((other) => together(line, rope, other)));
@@ -81,20 +79,6 @@ export function waysOf(boat: Boat, line: BoatLine): LineTrial[] {
   return found.filter(({ words }) => !names.has(words) && names.add(words));
 }
 
-/** Two changes of different things at once. */
-function together(line: BoatLine, one: LineTrial, other: LineTrial): LineTrial {
-  const pick = <Thing>(was: Thing, first: Thing, second: Thing) => (first === was ? second : first);
-  return {
-    words: `${one.words}, ${other.words}`,
-    away: one.away + other.away,
-    line: {
-      ...line,
-      rope: pick(line.rope, one.line.rope, other.line.rope),
-      path: line.path.map((station, at) => pick(station, one.line.path[at]!, other.line.path[at]!)),
-    },
-  };
-}
-
 function sharesStation(line: BoatLine, one: LineTrial, other: LineTrial): boolean {
   return line.path.some((station, at) => one.line.path[at] !== station && other.line.path[at] !== station);
 }
@@ -111,34 +95,4 @@ function suitsHand(boat: Boat, line: BoatLine, other: BoatLine): boolean {
   const diameter = ({ rope }: BoatLine) => boat.catalogue.ropes[rope.at(-1)!.rope]!.diameter;
   const least = Math.min(leastDiameterOf(boat, line).value, diameter(line));
   return diameter(other) >= least - 1e-9 && coversHeld(boat, other) >= coversHeld(boat, line);
-}
-
-/** Cleats for sheets, which must come free under load, for control lines, and for halyards, which stay for hours and must not be nipped. */
-const cleatsFor = {
-  sheet: new Set(["cam"]),
-  control: new Set(["cam", "clam"]),
-  halyard: new Set(["cam", "jammer"]),
-} as const satisfies Record<BoatLine["kind"], ReadonlySet<string>>;
-
-/** Whether the cleats of a line suit its work, or are of the kind that is there now; a horn may take the place of a jammer. */
-function suitsWork({ catalogue }: Boat, line: BoatLine, other: BoatLine): boolean {
-  const suited: ReadonlySet<string> = cleatsFor[line.kind];
-  return other.path.every((station, at) => {
-    if (station.kind !== "cleat") return true;
-    const now = line.path[at]!;
-    const { type } = catalogue.cleats[station.cleat]!;
-    const was = now.kind === "cleat" ? catalogue.cleats[now.cleat]!.type : undefined;
-    return suited.has(type) || was === type || (was === "jammer" && type === "horn");
-  });
-}
-
-/** Whether each rope goes through its hardware. */
-function fits({ catalogue }: Boat, line: BoatLine): boolean {
-  return placedStations(line).every(({ station, piece }) => {
-    const { diameter } = catalogue.ropes[line.rope[piece]!.rope]!;
-    if (station.kind === "ring") return diameter <= catalogue.rings[station.ring]!.opening;
-    if (station.kind !== "cleat") return diameter <= catalogue.blocks[station.block]!.groove;
-    const { thinnest, thickest } = catalogue.cleats[station.cleat]!;
-    return diameter >= thinnest && diameter <= thickest;
-  });
 }

@@ -1,3 +1,4 @@
+import type { Outcome } from "../quantity/verdict.js";
 import type { Front } from "./front.js";
 import { limitWords } from "./limit.js";
 import type { LimitPrice } from "./limit-price.js";
@@ -15,6 +16,10 @@ export interface PlanResults {
   readonly boat?: PlannedBoat;
   /** Limits kept at the bad end of the range. */
   readonly robust?: boolean;
+  /** Limits that cannot be kept, in words. */
+  readonly conflicts?: readonly string[];
+  /** How each line stands as planned. */
+  readonly standings?: readonly { readonly line: string; readonly outcome: Outcome }[];
   /** What the boat has now. */
   readonly before?: readonly Chosen[];
   readonly best?: Optimum;
@@ -32,11 +37,25 @@ export interface PlanResults {
  * @returns text, two spaces a level, with a line end
  * Example: JSON.parse(planJson({})).units.dry → "kg"
  */
-export function planJson({ name, boat, robust, before, best, front, prices, priorities, lists }: PlanResults): string {
+export function planJson({
+  name,
+  boat,
+  robust,
+  conflicts,
+  standings,
+  before,
+  best,
+  front,
+  prices,
+  priorities,
+  lists,
+}: PlanResults): string {
   const currency = boat?.currency;
   const results = {
     ...(name !== undefined && { name }),
     ...(robust !== undefined && { robust }),
+    ...(conflicts && { conflicts }),
+    ...(standings && { standings }),
     units: Object.fromEntries(totalNames.map((total) => [total, totalOf(total).unit])),
     ...(currency !== undefined && { currency }),
     ...(boat && {

@@ -23,10 +23,21 @@ export interface TotalLimit {
 /** A limit of a plan. */
 export type PlanLimit = MeasureLimit | TotalLimit;
 
+/** What of the limits of one line nothing in the catalogue keeps. */
+export interface LineConflict {
+  readonly line: string;
+  /** As they are asked for. */
+  readonly limits: readonly MeasureLimit[];
+  /** True: the line is planned as near to them as it gets. False: somebody could be hurt, and the line stays as it is, unplanned. */
+  readonly planned: boolean;
+}
+
 /** All lines of a boat and all limits that they must meet together. */
 export interface PlannedBoat {
   readonly lines: readonly PlanLine[];
   readonly limits: readonly PlanLimit[];
+  /** All conflicts, line by line; the limits above are those that can be kept. None when absent. */
+  readonly conflicts?: readonly LineConflict[];
   /** The user's own word for what things cost in; a cent is a hundredth of it. None when absent. */
   readonly currency?: string;
 }

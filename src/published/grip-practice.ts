@@ -43,7 +43,7 @@ const lasts = (tread: TreadName, strands: StrandCount, fibre: CoverFibre) =>
 
 /** The one strand count that lasts on toothed metal; no number when it is none or several. */
 function strandsOnTeeth(): number {
-  const good = counts.filter((strands) => lasts("toothed", strands, "polyester") === "holds");
+  const good = counts.filter((strands) => lasts("toothed", strands, "polyester") === "enough");
   return good.length === 1 ? good[0]! : Number.NaN;
 }
 
@@ -132,7 +132,7 @@ export const gripPractice: CheckSet = {
       () =>
         share(
           pairs.filter(({ strands }) => strands < 24),
-          ({ strands, fibre }) => lasts("toothed", strands, fibre) === "fails",
+          ({ strands, fibre }) => lasts("toothed", strands, fibre) === "not enough",
         ),
     ),
     practiceRow(
@@ -141,10 +141,10 @@ export const gripPractice: CheckSet = {
       "100",
       "%",
       "a coarse cover belongs on a softer tread",
-      () => share(braids, (fibre) => lasts("ribbed", 8, fibre) === "holds"),
+      () => share(braids, (fibre) => lasts("ribbed", 8, fibre) === "enough"),
     ),
     practiceRow("smooth-all", "covers that last on a smooth tread", "100", "%", "a smooth tread spares any cover", () =>
-      share(pairs, ({ strands, fibre }) => lasts("smooth", strands, fibre) === "holds"),
+      share(pairs, ({ strands, fibre }) => lasts("smooth", strands, fibre) === "enough"),
     ),
     practiceRow(
       "aramid-aramid",
@@ -152,7 +152,11 @@ export const gripPractice: CheckSet = {
       "100",
       "%",
       "aramid running on aramid frays fast",
-      () => share([{ first: "aramid", second: "aramid" } as const], (lines) => chafeVerdict(lines).outcome === "fails"),
+      () =>
+        share(
+          [{ first: "aramid", second: "aramid" } as const],
+          (lines) => chafeVerdict(lines).outcome === "not enough",
+        ),
     ),
     practiceRow(
       "polyester-beside",

@@ -5,7 +5,7 @@ import { sunlightRetained } from "../rope/sunlight.js";
 import { practiceRow } from "./published-row.js";
 import type { CheckRow, CheckSet } from "./row.js";
 
-const marks = { holds: 1, doubtful: 0.5, fails: 0 } as const satisfies Record<Outcome, number>;
+const marks = { enough: 1, "can't tell": 0.5, "not enough": 0 } as const satisfies Record<Outcome, number>;
 const mark = ({ outcome }: Verdict) => marks[outcome];
 const scale = "1 it stands, 0 it does not";
 const within = 0.25;

@@ -105,7 +105,7 @@ export function camRanges(cleat: CamCleat, cover: Cover) {
  * @param breakLoad  of the rope, with its range [N]; absent: the cover is not asked
  * @returns slip load with its range [N], whether it locks, and what gives way first
  * @throws ValueError for an impossible diameter
- * Source: statics; sizes and strengths are records of their own. Example: camSlipLoad({ cleat: cleats.cam, cover: { strands: 16, fibre: "polyester", wet: false }, ropeDiameter: 0.006 }).locks → "holds"
+ * Source: statics; sizes and strengths are records of their own. Example: camSlipLoad({ cleat: cleats.cam, cover: { strands: 16, fibre: "polyester", wet: false }, ropeDiameter: 0.006 }).locks → "enough"
  */
 export function camSlipLoad({ cleat, cover, ropeDiameter, breakLoad }: CamRope): SlipLoad {
   const diameter = within("ropeDiameter", ropeDiameter);

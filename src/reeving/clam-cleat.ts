@@ -119,7 +119,7 @@ export function clamRanges(cleat: ClamCleat, cover: Cover) {
  * @param breakLoad  of the rope, with its range [N]; absent: the cover is not asked
  * @returns slip load with its range [N], whether it locks, and what gives way first
  * @throws ValueError for an impossible diameter
- * Source: albro-liu-1985 for the groove; sizes and strengths are records of their own. Example: clamSlipLoad({ cleat: cleats.clam, cover: { strands: 16, fibre: "polyester", wet: false }, ropeDiameter: 0.002 }).locks → "fails"
+ * Source: albro-liu-1985 for the groove; sizes and strengths are records of their own. Example: clamSlipLoad({ cleat: cleats.clam, cover: { strands: 16, fibre: "polyester", wet: false }, ropeDiameter: 0.002 }).locks → "not enough"
  */
 export function clamSlipLoad({ cleat, cover, ropeDiameter, breakLoad }: ClamRope): SlipLoad {
   const diameter = within("ropeDiameter", ropeDiameter);

@@ -2,7 +2,7 @@ import { coverName } from "../materials/covers.js";
 import { treads } from "../materials/surfaces.js";
 import { wearVerdict } from "../materials/wear.js";
 import { figures } from "../quantity/print.js";
-import { type Outcome, outcomeOf, type Verdict } from "../quantity/verdict.js";
+import { type Outcome, outcomeOf, outcomes, type Verdict } from "../quantity/verdict.js";
 import { type Band, bandOf } from "../sources/band.js";
 import type { CoverEffect } from "./cover-effect.js";
 
@@ -21,8 +21,7 @@ function against(used: Band, limit: Band): Outcome {
   return outcomeOf({ middle: 1 / value, worst: 1 / high });
 }
 
-const order: readonly Outcome[] = ["holds", "doubtful", "fails"];
-const worst = (outcomes: readonly Outcome[]): Outcome => order.findLast((one) => outcomes.includes(one)) ?? "holds";
+const worst = (found: readonly Outcome[]): Outcome => outcomes.findLast((one) => found.includes(one)) ?? "enough";
 
 const range = ({ value, low, high }: Band) =>
   `${figures(value, 2)} N${low === high ? "" : ` (${figures(low, 2)} to ${figures(high, 2)})`}`;
@@ -44,7 +43,7 @@ function judge(effect: CoverEffect, { handLimit, lightLoad }: CoverDemands): Ver
     { outcome: wear.outcome, reason: wear.reason },
   ];
   const outcome = worst(demands.map((demand) => demand.outcome));
-  const named = outcome === "holds" ? demands : demands.filter((demand) => demand.outcome !== "holds");
+  const named = outcome === "enough" ? demands : demands.filter((demand) => demand.outcome !== "enough");
   return { subject: name(effect), outcome, reason: named.map(({ reason }) => reason).join("; ") };
 }
 
@@ -77,9 +76,9 @@ function frictionApart(one: CoverEffect, other: CoverEffect): number {
  */
 export function coverVerdicts(asked: CoverDemands): Verdict[] {
   const judged = asked.effects.map((effect) => ({ effect, verdict: judge(effect, asked) }));
-  const passing = judged.filter(({ verdict }) => verdict.outcome === "holds").map(({ effect }) => effect);
+  const passing = judged.filter(({ verdict }) => verdict.outcome === "enough").map(({ effect }) => effect);
   return judged.map(({ effect, verdict }) => {
-    if (verdict.outcome === "holds") return verdict;
+    if (verdict.outcome === "enough") return verdict;
     const [better] = passing
       .filter(({ cover }) => cover.wet === effect.cover.wet)
       .sort(

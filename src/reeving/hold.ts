@@ -37,7 +37,7 @@ export interface HoldInput extends HoldCase {
  * @param load  T with its range [N]
  * @param changes  to try in order, each worked out by the model [N]
  * @returns verdict with reason, and the first change that holds over the whole range
- * Source: common practice: what slips first decides. Example: holdVerdict({ subject: "outhaul", slipLoad: { value: 500, low: 400, high: 600 }, load: { value: 200, low: 100, high: 300 }, changes: [] }).outcome → "holds"
+ * Source: common practice: what slips first decides. Example: holdVerdict({ subject: "outhaul", slipLoad: { value: 500, low: 400, high: 600 }, load: { value: 200, low: 100, high: 300 }, changes: [] }).outcome → "enough"
  */
 export function holdVerdict({ subject, changes, ...now }: HoldInput): Verdict {
   return nearestChange({ subject, now, changes, judge: { outcome: holdOutcome, reason: reasonOf } });
@@ -51,7 +51,7 @@ export function holdVerdict({ subject, changes, ...now }: HoldInput): Verdict {
  * @param slipLoad  T_hold with its range [N]
  * @param load  T with its range [N]
  * @returns outcome
- * Source: common practice: what slips first decides. Example: holdOutcome({ slipLoad: { value: 500, low: 100, high: 600 }, load: { value: 200, low: 150, high: 300 } }) → "doubtful"
+ * Source: common practice: what slips first decides. Example: holdOutcome({ slipLoad: { value: 500, low: 100, high: 600 }, load: { value: 200, low: 150, high: 300 } }) → "can't tell"
  */
 export function holdOutcome({ slipLoad, load }: HoldCase): Outcome {
   return outcomeOf({
@@ -76,10 +76,10 @@ interface Trial<Case> {
 export function nearestChange<Case>({ subject, now, changes, judge }: Trial<Case>): Verdict {
   const outcome = judge.outcome(now);
   const verdict = { subject, outcome, reason: judge.reason(now) };
-  if (outcome === "holds") return verdict;
+  if (outcome === "enough") return verdict;
   for (const { words, retry } of changes) {
     const then = retry();
-    if (judge.outcome(then) === "holds") return { ...verdict, change: `${words}: ${judge.reason(then)}` };
+    if (judge.outcome(then) === "enough") return { ...verdict, change: `${words}: ${judge.reason(then)}` };
   }
   return verdict;
 }

@@ -24,7 +24,7 @@ export type ShapeChange = Change<ShapeCase>;
  * @param allowed  movement that is still right [m]
  * @param changes  to try in order, each worked out by the model [m]
  * @returns verdict with reason, and the first change that holds over the whole range
- * Source: common practice: a mark on the line decides. Example: shapeVerdict({ subject: "halyard", lost: { value: 0.01, low: 0.005, high: 0.03 }, allowed: 0.02, changes: [] }).outcome → "doubtful"
+ * Source: common practice: a mark on the line decides. Example: shapeVerdict({ subject: "halyard", lost: { value: 0.01, low: 0.005, high: 0.03 }, allowed: 0.02, changes: [] }).outcome → "can't tell"
  */
 export function shapeVerdict({
   subject,

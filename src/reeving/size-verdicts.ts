@@ -18,7 +18,7 @@ export interface Trial {
 
 /** The first change that holds, in the order given; `undefined` when none does. */
 function firstThatHolds(trials: readonly Trial[]): string | undefined {
-  return trials.find(({ margins }) => outcomeOf(margins) === "holds")?.words;
+  return trials.find(({ margins }) => outcomeOf(margins) === "enough")?.words;
 }
 
 /** A verdict from the margins as they are and from changes, nearest first, one list for each kind of change. */
@@ -29,7 +29,7 @@ export function verdictOf(
   kinds: readonly (readonly Trial[])[],
 ): Verdict {
   const outcome = outcomeOf(margins);
-  if (outcome === "holds") return { subject, outcome, reason };
+  if (outcome === "enough") return { subject, outcome, reason };
   const found = kinds.map(firstThatHolds).filter((words) => words !== undefined);
   return { subject, outcome, reason, ...(found.length > 0 && { change: found.join(", or ") }) };
 }
@@ -142,7 +142,7 @@ function canEnter(rope: number, grooveWidth: number): boolean {
 
 /** Whether a groove does not fail a rope, at its middle. */
 function canRun(rope: number, grooveWidth: number): boolean {
-  return canEnter(rope, grooveWidth) && outcomeOf(grooveFit(rope, grooveWidth)) !== "fails";
+  return canEnter(rope, grooveWidth) && outcomeOf(grooveFit(rope, grooveWidth)) !== "not enough";
 }
 
 /**
@@ -172,7 +172,7 @@ export function grooveVerdict(input: RopeOnBlock): Verdict {
   const margins = grooveFit(ropeDiameter, block.grooveWidth);
   return verdictOf(
     `${mm(ropeDiameter)} line in the groove of the ${block.name}`,
-    outcomeOf(margins) === "holds" ? `${width}: it fits` : worst,
+    outcomeOf(margins) === "enough" ? `${width}: it fits` : worst,
     margins,
     [
       otherBlocks(input)

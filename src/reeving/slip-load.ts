@@ -48,7 +48,7 @@ export function slipLoadOf<Name extends string>(model: GripModel<Name>): SlipLoa
     value,
     low: Math.max(0, low),
     high: Math.min(high, limits.cleat.high, limits.cover.high),
-    locks: need.high <= 1 ? "holds" : need.value <= 1 ? "doubtful" : "fails",
+    locks: need.high <= 1 ? "enough" : need.value <= 1 ? "can't tell" : "not enough",
     limitedBy: value === limits.cover.value ? "cover" : value === limits.cleat.value ? "cleat" : "grip",
   };
 }

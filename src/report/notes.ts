@@ -1,10 +1,14 @@
 import { coefficientTable, outcomeWords } from "../notebook/notes.js";
 import type { Coefficients, Verdicts } from "../notebook/output.js";
+import type { Outcome } from "../quantity/verdict.js";
 import type { SourceId } from "../sources/bibliography.js";
 import { html, type Markup } from "./html.js";
 import { sourceAnchor, sourceTitle } from "./sourcelist.js";
 import { tableBox } from "./table.js";
 import { unparted } from "./unparted.js";
+
+/** How an outcome is marked in the style sheet. */
+const marks: Readonly<Record<Outcome, string>> = { enough: "met", "can't tell": "unclear", "not enough": "short" };
 
 /** Judgements one under the other, each with its reason and the nearest change that passes. */
 export function verdictList({ caption, verdicts }: Verdicts): Markup {
@@ -16,7 +20,7 @@ ${verdicts.map(
     outcome,
     reason,
     change,
-  }) => html`<li class="${outcome}"><b class="outcome">${outcomeWords[outcome]}</b><div><b>${subject}</b>
+  }) => html`<li class="${marks[outcome]}"><b class="outcome">${outcomeWords[outcome]}</b><div><b>${subject}</b>
 <p>${unparted(reason)}</p>
 ${change !== undefined && html`<p class="change">Nearest change that passes: ${unparted(change)}</p>\n`}</div></li>
 `,

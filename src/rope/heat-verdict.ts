@@ -55,7 +55,7 @@ export interface TouchInput {
  * @returns verdict with reason and the next fibre that stands it
  * @throws ValueError for a temperature that cannot exist or is not above 20 °C
  * Valid for a touch of about a second; damage temperatures are judged, see their records.
- * Source: common practice for the order of fibres. Example: touchVerdict({ fibre: "pbo", temperature: { value: 473.15, low: 473.15, high: 473.15 } }).outcome → "holds"
+ * Source: common practice for the order of fibres. Example: touchVerdict({ fibre: "pbo", temperature: { value: 473.15, low: 473.15, high: 473.15 } }).outcome → "enough"
  */
 export function touchVerdict({ fibre, temperature }: TouchInput): Verdict {
   within("contactTemperature", temperature.low, room + 1);
@@ -68,12 +68,12 @@ export function touchVerdict({ fibre, temperature }: TouchInput): Verdict {
     return marginsOver(band, 1);
   };
   const outcome = outcomeOf(marginsOf(fibre));
-  const next = passingFibre(fibre, (one) => outcomeOf(marginsOf(one)) === "holds");
+  const next = passingFibre(fibre, (one) => outcomeOf(marginsOf(one)) === "enough");
   return {
     subject: `${nameOf(fibre)}, touched at ${celsius(temperature.value)}`,
     outcome,
     reason: `it is marked from ${celsius(limits.damage.value)}, likely ${range(limits.damage, celsius)}, and ${limits.endKind} at ${celsius(limits.end.value)}`,
-    ...(outcome !== "holds" && next !== undefined && { change: next }),
+    ...(outcome !== "enough" && next !== undefined && { change: next }),
   };
 }
 
@@ -96,14 +96,14 @@ function slowerEase(speed: number): string[] {
  * @returns verdict with reason and the nearest change that passes: a slower ease, or another fibre
  * @throws ValueError outside the ranges of the vocabulary
  * Valid as `hardwareHeat`.
- * Source: jaeger-1942. Example: easeVerdict({ fibre: "polyester", ropeDiameter: 0.008, hardware: rubbedHardware.ring, speed: 0.2, duration: 1 }, 5).outcome → "holds"
+ * Source: jaeger-1942. Example: easeVerdict({ fibre: "polyester", ropeDiameter: 0.008, hardware: rubbedHardware.ring, speed: 0.2, duration: 1 }, 5).outcome → "enough"
  */
 export function easeVerdict(ease: HardwareEase, lostForce: number): Verdict {
   const asked = within("lostForce", lostForce, 1e-3);
   const safe = safeHardwareForce(ease);
   const outcome = outcomeOf(marginsOver(safe, asked));
   const changes =
-    outcome === "holds"
+    outcome === "enough"
       ? []
       : [
           ...slowerEase(safeHardwareSpeed(ease, asked).low),
@@ -127,7 +127,7 @@ export function easeVerdict(ease: HardwareEase, lostForce: number): Verdict {
  * @returns verdict with reason and the nearest change that passes: a glove, a slower rope, or letting go
  * @throws ValueError outside the ranges of the vocabulary
  * Valid as `handHeat`.
- * Source: henriques-1947. Example: handVerdict({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 0.1, duration: 1 }, 5).outcome → "holds"
+ * Source: henriques-1947. Example: handVerdict({ fibre: "polyester", ropeDiameter: 0.008, gloved: false, speed: 0.1, duration: 1 }, 5).outcome → "enough"
  */
 export function handVerdict(ease: HandEase, lostForce: number): Verdict {
   const asked = within("lostForce", lostForce, 1e-3);
@@ -137,7 +137,7 @@ export function handVerdict(ease: HandEase, lostForce: number): Verdict {
     subject: `${ease.gloved ? "gloved" : "bare"} hand that takes ${printForce(asked)}, ${running(ease)}`,
     outcome,
     reason: `it may take ${printForce(safe.value)} out of the rope without a burn, likely ${range(safe, (value) => figures(value, 2))} N; it hurts from ${printForce(safeLostForce(ease, "pain").value)}`,
-    ...(outcome !== "holds" && { change: handChange(ease, asked) }),
+    ...(outcome !== "enough" && { change: handChange(ease, asked) }),
   };
 }
 

@@ -121,14 +121,14 @@ export function taperVerdict(plan: TaperPlan, firstBlock: number): Verdict {
   const room = within("lineLength", firstBlock) - joinFromCleat.letOut;
   const subject = `join of ${figures(1000 * plan.covered.diameter)} mm to ${figures(1000 * plan.bare.diameter)} mm`;
   const reason = `let out, the thick end stands ${figures(joinFromCleat.letOut)} m from the cleat; the first block is ${figures(firstBlock)} m away`;
-  if (room >= 0) return { subject, outcome: "holds", reason };
+  if (room >= 0) return { subject, outcome: "enough", reason };
   const clearance = plan.clearance + room;
   const least = joinOf(plan).value;
   const change =
     clearance >= least
       ? `start the cover ${figures(clearance)} m before the cleat instead of ${figures(plan.clearance)} m`
       : `shorten the travel to ${figures((firstBlock - plan.clearance) / plan.velocityRatio)} m, or move the block ${figures(-room)} m further from the cleat`;
-  return { subject, outcome: "fails", reason, change };
+  return { subject, outcome: "not enough", reason, change };
 }
 
 /**

@@ -30,8 +30,12 @@ export type LimitName = "strength" | "hand comfort" | "stretch" | "cleat" | "gro
 /** One limit of a line at one size. */
 export interface LineLimit {
   readonly name: LimitName;
-  /** What there is over what is asked for [-]. */
+  /** What there is over what is asked for, with its range [-]. */
+  readonly margin: Band;
+  /** The same at the middle and at the bad end [-]. */
   readonly margins: Margins;
+  /** What the bad end has to reach [-]. */
+  readonly least: number;
   readonly outcome: Outcome;
   /** What there is and what is asked for, in words. */
   readonly reason: string;
@@ -40,7 +44,7 @@ export interface LineLimit {
 /**
  * How a line stands against every limit of its job.
  *
- *     strength      η_s F_b / (SF · F_w); at the weak end of the range half of SF is enough
+ *     strength      η_s F_b / (SF · F_w); the middle has to reach 1, and the weak end of the range half of it: both are asked
  *     hand comfort  comfortable force a metre of diameter · d / T_hand
  *     stretch       allowed · EA / (ΔT · L)
  *     cleat         the nearer of d / thinnest and thickest / d
@@ -66,8 +70,9 @@ const millimetres = (length: number) => `${figures(1000 * length)} mm`;
 const newtons = (band: Band) =>
   `${figures(band.value)} N, likely ${figures(band.low, 2)} to ${figures(band.high, 2)} N`;
 
-function limit(name: LimitName, margins: Margins, reason: string): LineLimit {
-  return { name, margins, outcome: outcomeOf(margins), reason };
+function limit(name: LimitName, margin: Band, reason: string, least = 1): LineLimit {
+  const margins = { middle: margin.value, worst: margin.low };
+  return { name, margin, margins, least, outcome: outcomeOf(margins, least), reason };
 }
 
 function strength(make: RopeMake, job: LineJob): LineLimit {
@@ -77,17 +82,18 @@ function strength(make: RopeMake, job: LineJob): LineLimit {
   const needed = within("safetyFactor", job.safetyFactor) * within("workingLoad", job.workingLoad, 1e-9);
   return limit(
     "strength",
-    { middle: left.value / needed, worst: left.low / (safetyFactors.weakEndShare.value * needed) },
+    { value: left.value / needed, low: left.low / needed, high: left.high / needed },
     `${millimetres(make.diameter)} ${fibres[make.fibre].name} breaks at ${newtons(left)} (weakest: ${retained.weakestPlace}); ` +
-      `${figures(job.workingLoad)} N with a safety factor of ${figures(job.safetyFactor)} ask for ${figures(needed)} N`,
+      `${figures(job.workingLoad)} N with a safety factor of ${figures(job.safetyFactor)} ask for ${figures(needed)} N, and for ${figures(safetyFactors.weakEndShare.value * needed)} N at the weak end`,
+    safetyFactors.weakEndShare.value,
   );
 }
 
 function comfort(diameter: number, hand: number): LineLimit {
-  const { value, low } = handComfort;
+  const { value, low, high } = handComfort;
   return limit(
     "hand comfort",
-    { middle: (value * diameter) / hand, worst: (low * diameter) / hand },
+    { value: (value * diameter) / hand, low: (low * diameter) / hand, high: (high * diameter) / hand },
     `a hand holds about ${figures(value * diameter, 2)} N on ${millimetres(diameter)} in comfort, at least ${figures(low * diameter, 2)} N; it has to hold ${figures(hand)} N`,
   );
 }
@@ -98,7 +104,7 @@ function stretch(make: RopeMake, { length, tensionChange, allowed }: NonNullable
   const most = within("stretch", allowed);
   return limit(
     "stretch",
-    { middle: most / longer.value, worst: most / longer.high },
+    { value: most / longer.value, low: most / longer.high, high: most / longer.low },
     `${figures(tensionChange)} N more stretch ${figures(length)} m by ${millimetres(longer.value)}, likely up to ${millimetres(longer.high)}; the trim allows ${millimetres(most)}`,
   );
 }
@@ -110,7 +116,7 @@ function cleat(diameter: number, { thinnest, thickest }: NonNullable<LineJob["cl
   );
   return limit(
     "cleat",
-    { middle: margin, worst: margin },
+    { value: margin, low: margin, high: margin },
     `the cleat takes ${millimetres(thinnest)} to ${millimetres(thickest)}; the line has ${millimetres(diameter)}`,
   );
 }
@@ -118,11 +124,12 @@ function cleat(diameter: number, { thinnest, thickest }: NonNullable<LineJob["cl
 function groove(diameter: number, width: number): LineLimit {
   const ratio = within("grooveRatio", within("grooveWidth", width) / diameter, 1e-3, 1e3);
   const clear = practice.cheekContactRatio;
-  const middle = Math.min(ratio / clear.value, 1 / ratio / grooveFilling.value);
-  const worst = Math.min(ratio / clear.high, 1 / ratio / grooveFilling.high);
+  const value = Math.min(ratio / clear.value, 1 / ratio / grooveFilling.value);
+  const low = Math.min(ratio / clear.high, 1 / ratio / grooveFilling.high);
+  const high = Math.min(ratio / clear.low, 1 / ratio / grooveFilling.low);
   return limit(
     "groove",
-    { middle, worst },
+    { value, low, high },
     `a groove of ${millimetres(width)} is ${figures(ratio)} times as wide as the line; it should be ${figures(clear.value)} to ${figures(1 / grooveFilling.value)} times`,
   );
 }

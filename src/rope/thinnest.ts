@@ -1,7 +1,7 @@
 import { fibres } from "../materials/fibres.js";
 import { ValueError } from "../quantity/errors.js";
 import { figures } from "../quantity/print.js";
-import type { Verdict } from "../quantity/verdict.js";
+import { type Verdict, worseBy } from "../quantity/verdict.js";
 import type { RopeMake } from "./make.js";
 import { type LineJob, type LineLimit, lineLimits } from "./thin-limits.js";
 
@@ -88,9 +88,9 @@ export function thinVerdict(
   const worst = lineLimits(make, job).reduce((one, other) => (isWorse(other, one) ? other : one));
   const subject = `${figures(1000 * make.diameter)} mm ${fibres[make.fibre].name}: ${worst.name}`;
   const { outcome, reason } = worst;
-  if (outcome === "holds") return { subject, outcome, reason };
+  if (outcome === "enough") return { subject, outcome, reason };
   const good = (size: SizeStanding) =>
-    outcome === "fails" ? size.passes : size.limits.every((limit) => limit.outcome === "holds");
+    outcome === "not enough" ? size.passes : size.limits.every((limit) => limit.outcome === "enough");
   for (const kind of [make, ...(shop.others ?? [])]) {
     const [nearest] = howThin(kind, job, shop.sizes)
       .sizes.filter(good)
@@ -102,11 +102,12 @@ export function thinVerdict(
   return { subject, outcome, reason };
 }
 
-const severity = { fails: 0, doubtful: 1, holds: 2 } as const;
 const distance = (diameter: number, make: RopeMake) => Math.abs(Math.log(diameter / make.diameter));
 
 function isWorse(one: LineLimit, other: LineLimit): boolean {
-  const order = severity[one.outcome] - severity[other.outcome];
+  const order = worseBy(other.outcome, one.outcome);
   if (order !== 0) return order < 0;
-  return one.outcome === "fails" ? one.margins.middle < other.margins.middle : one.margins.worst < other.margins.worst;
+  return one.outcome === "not enough"
+    ? one.margins.middle < other.margins.middle
+    : one.margins.worst < other.margins.worst;
 }

@@ -1,6 +1,6 @@
 import type { Boat } from "../boat/boat.js";
-import { lineStanding } from "../boat/check.js";
 import { lineOf } from "../boat/ready.js";
+import { lineStanding } from "../boat/standing.js";
 import { figures } from "../quantity/print.js";
 import type { Direction } from "../reeving/mechanism-loads.js";
 import { ropeLinearDensity } from "../rope/make.js";

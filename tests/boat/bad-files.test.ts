@@ -73,7 +73,7 @@ describe("a boat file that is wrong", () => {
       "kind: haliard",
       "haliard",
       '"haliard"',
-      '"sheet", "halyard", "control"',
+      '"sheet", "halyard", "vang", "control"',
       '"halyard"?',
     ],
     [

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Boat } from "../../src/boat/boat.js";
-import { lineStanding } from "../../src/boat/check.js";
 import { dayOf } from "../../src/boat/judge-day.js";
 import { coverOf } from "../../src/boat/pieces.js";
 import { boatOf, rewriteBoat } from "../../src/boat/read.js";
 import { lineOf } from "../../src/boat/ready.js";
+import { lineStanding } from "../../src/boat/standing.js";
 import { allDayFactor } from "../../src/crew/all-day.js";
 import { protocolFactor } from "../../src/materials/people-grip.js";
 import { demoNames, demoPlace, demoText, here, smallBoat, smallBoatWith } from "./small-boat.js";
@@ -24,7 +24,7 @@ const textWith = (end: string, ...changes: readonly (readonly [string, string])[
 const withDay = (end = day(), ...changes: readonly (readonly [string, string])[]): Boat =>
   boatOf(textWith(end, ...changes), here);
 const lasting = (boat: Boat) =>
-  lineStanding(boat, "mainsheet").judgements.find(({ subject }) => subject === "hand through the day");
+  lineStanding(boat, "mainsheet").demands.find(({ subject }) => subject === "hand through the day");
 
 describe("the day of a boat", () => {
   it("is read with its units, and its loads follow one another without a gap", () => {
@@ -105,10 +105,8 @@ describe("the hand through the day", () => {
 
   it("is no danger when it fails, and is not asked without a day or of a line that nobody holds in it", () => {
     const tired = lasting(withDay(day("mainsheet: 8")))!;
-    expect(tired).toMatchObject({ aspect: "holds", outcome: "fails", danger: false });
+    expect(tired).toMatchObject({ consequence: "race", outcome: "not enough" });
     expect(lasting(boatOf(smallBoat, here))).toBeUndefined();
-    expect(lineStanding(withDay(), "halyard").judgements.some(({ subject }) => subject.endsWith("the day"))).toBe(
-      false,
-    );
+    expect(lineStanding(withDay(), "halyard").demands.some(({ subject }) => subject.endsWith("the day"))).toBe(false);
   });
 });

@@ -1,16 +1,18 @@
 import { describe, expect, it } from "vitest";
 import type { Boat } from "../../src/boat/boat.js";
-import { checkBoat, lineStanding } from "../../src/boat/check.js";
+import { checkBoat } from "../../src/boat/check.js";
+import type { Demand } from "../../src/boat/demand.js";
 import { leastDiameterOf } from "../../src/boat/hand-diameter.js";
-import type { Judgement } from "../../src/boat/judgement.js";
+import { checkLine } from "../../src/boat/line-check.js";
 import { boatOf } from "../../src/boat/read.js";
 import { lineOf } from "../../src/boat/ready.js";
+import { lineStanding } from "../../src/boat/standing.js";
 import { heldLines } from "../../src/materials/held-lines.js";
 import { safeLostForce } from "../../src/rope/hand-burn.js";
 import { here, small, smallBoat } from "./small-boat.js";
 
-const about = (boat: Boat, line: string, subject: string): Judgement | undefined =>
-  lineStanding(boat, line).judgements.find((one) => one.subject === subject);
+const about = (boat: Boat, line: string, subject: string): Demand | undefined =>
+  lineStanding(boat, line).demands.find((one) => one.subject === subject);
 
 const ended = (text: string) => ["    use: season\n  halyard", `    use: season\n${text}  halyard`] as const;
 
@@ -28,18 +30,19 @@ describe("the least diameter in the hand", () => {
     expect(leastDiameterOf(whole, { ...mainsheet!, limits: { leastDiameter: 0.006 } }).high).toBe(0.006);
   });
 
-  it("is judged at the hand end, with the range of custom and without one of a limit that is set", () => {
-    expect(about(small(), "mainsheet", "diameter in the hand")).toMatchObject({ outcome: "doubtful" });
+  it("is judged at the hand end, by custom without doubt, or by a limit that is set", () => {
+    expect(about(small(), "mainsheet", "diameter in the hand")).toMatchObject({ ground: "custom", outcome: "enough" });
     expect(
       about(small(ended("    limits: { leastDiameter: 7 mm }\n")), "mainsheet", "diameter in the hand"),
     ).toMatchObject({
-      outcome: "holds",
-      margins: { middle: 1 + 1e-9, worst: 1 + 1e-9 },
+      outcome: "enough",
+      ground: "computed",
+      margins: { middle: 1, worst: 1 },
     });
     expect(
       about(small(["safetyFactor: 5", "safetyFactor: 5\n  leastDiameter: 8 mm"]), "mainsheet", "diameter in the hand")!
         .outcome,
-    ).toBe("fails");
+    ).toBe("not enough");
     // 4 mm where it runs, 7 mm in the hand.
     expect(about(small(), "halyard", "diameter in the hand")!.reason).toContain("7 mm where the hand works it");
   });
@@ -115,7 +118,9 @@ describe("a fast ease through the hand", () => {
 
   it("that burns is a danger, and gloves are named where they help", () => {
     const found = eased("{ speed: 15 m/s, duration: 3 s }");
-    expect(found).toMatchObject({ outcome: "fails", danger: true, change: "gloves on the hands" });
+    expect(found).toMatchObject({ outcome: "not enough", consequence: "injury" });
+    const slower = checkLine(small(ended("    ease: { speed: 9 m/s, duration: 1.5 s }\n")), "mainsheet");
+    expect(slower.demands[0]).toMatchObject({ subject: "hand on a fast ease", proposal: { words: "gloves for helm" } });
     expect(checkBoat(small(ended("    ease: { speed: 15 m/s, duration: 3 s }\n"))).safe).toBe(false);
   });
 });

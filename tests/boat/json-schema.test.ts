@@ -40,6 +40,7 @@ describe("the JSON Schema beside the demo boats", () => {
     expect(schema.properties.lines!.additionalProperties!.properties.kind!.enum).toEqual([
       "sheet",
       "halyard",
+      "vang",
       "control",
     ]);
     expect(JSON.stringify(schema)).toContain('"examples":["6 mm"]');

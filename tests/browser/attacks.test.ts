@@ -55,7 +55,7 @@ const rows: readonly (readonly [where: string, page: (text: string) => Page])[] 
         {
           kind: "verdicts",
           caption: text,
-          verdicts: [{ subject: text, outcome: "fails", reason: text, change: text }],
+          verdicts: [{ subject: text, outcome: "not enough", reason: text, change: text }],
         },
       ],
     }),

@@ -96,7 +96,7 @@ describe("ways to rig the sheet", () => {
       rated("good", 4, 16, 1.3, 2.6),
       rated("better", 8, 8, 1.5, 3),
     ]);
-    expect([poor!.outcome, doubt!.outcome, good!.outcome]).toEqual(["fails", "doubtful", "holds"]);
+    expect([poor!.outcome, doubt!.outcome, good!.outcome]).toEqual(["not enough", "can't tell", "enough"]);
     expect(doubt!.change).toContain("good");
     expect(good!.change).toBeUndefined();
   });

@@ -1,8 +1,8 @@
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { lineStanding } from "../../src/boat/check.js";
 import { loadBoat } from "../../src/boat/load.js";
 import { lineOf } from "../../src/boat/ready.js";
+import { lineStanding } from "../../src/boat/standing.js";
 import { calibrate } from "../../src/calibration/calibrate.js";
 import { expectedHandForce } from "../../src/calibration/measured-law.js";
 import type { Reading } from "../../src/calibration/reading.js";

@@ -75,7 +75,7 @@ describe("the verdict on two lines that touch", () => {
   });
 
   it("flags aramid on aramid and leaves polyester alone", () => {
-    expect(chafeVerdict({ first: "aramid", second: "aramid" }).outcome).toBe("fails");
+    expect(chafeVerdict({ first: "aramid", second: "aramid" }).outcome).toBe("not enough");
     expect(chafeVerdict({ first: "polyester", second: "polyester" })).not.toHaveProperty("change");
     expect(chafeRate({ fibre: "polyester", against: "aramid" }).high).toBeLessThan(fraying.low);
   });
@@ -85,18 +85,18 @@ describe("the verdict on two lines that touch", () => {
       for (const second of fibres) {
         const rates = [chafeRate({ fibre: first, against: second }), chafeRate({ fibre: second, against: first })];
         const fails = Math.max(...rates.map(({ value }) => value)) > fraying.value;
-        expect(chafeVerdict({ first, second }).outcome === "fails").toBe(fails);
+        expect(chafeVerdict({ first, second }).outcome === "not enough").toBe(fails);
       }
   });
 
   it("puts a polyester cover on as few lines as it takes, and that holds", () => {
     expect(chafeVerdict({ first: "aramid", second: "aramid" }).change).toMatch(/^polyester on polyester/u);
     expect(chafeVerdict({ first: "aramid", second: "hmpe" }).change).toMatch(/^polyester on HMPE/u);
-    expect(chafeVerdict({ first: "polyester", second: "hmpe" }).outcome).toBe("holds");
+    expect(chafeVerdict({ first: "polyester", second: "hmpe" }).outcome).toBe("enough");
     for (const first of fibres)
       for (const second of fibres) {
         const { outcome, change, reason } = chafeVerdict({ first, second });
-        expect(change === undefined).toBe(outcome === "holds");
+        expect(change === undefined).toBe(outcome === "enough");
         expect(reason).toMatch(/\d/u);
       }
   });

@@ -29,9 +29,9 @@ describe("speed with its range", () => {
 
 describe("a verdict on time", () => {
   it("holds, is doubtful or fails as the range lies", () => {
-    expect(timeVerdict({ ...asked, speed: { value: 2, low: 1.5, high: 3 } }).outcome).toBe("holds");
-    expect(timeVerdict({ ...asked, speed: { value: 2, low: 1, high: 3 } }).outcome).toBe("doubtful");
-    expect(timeVerdict({ ...asked, speed: { value: 1, low: 0.5, high: 3 } }).outcome).toBe("fails");
+    expect(timeVerdict({ ...asked, speed: { value: 2, low: 1.5, high: 3 } }).outcome).toBe("enough");
+    expect(timeVerdict({ ...asked, speed: { value: 2, low: 1, high: 3 } }).outcome).toBe("can't tell");
+    expect(timeVerdict({ ...asked, speed: { value: 1, low: 0.5, high: 3 } }).outcome).toBe("not enough");
   });
 
   it("names the first change that holds, with its time, before one that is only doubtful", () => {
@@ -52,7 +52,7 @@ describe("a verdict on time", () => {
       speed: { value: 0, low: 0, high: 1 },
       stall: { travel: 3.2, reason: "too heavy" },
     });
-    expect(outcome).toBe("fails");
+    expect(outcome).toBe("not enough");
     expect(reason).toContain("3.2 m of 7 m: too heavy");
   });
 

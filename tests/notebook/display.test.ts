@@ -41,8 +41,8 @@ const shownThings: Shown[] = [
   question({ question: "Twice the wind?", answer: "Four times the load." }),
   checks("Handbook", [row]),
   verdicts("The <halyard>", [
-    { subject: "3 mm & wet", outcome: "fails", reason: "breaks at 2 kN", change: "take 4 mm" },
-    { subject: "4 mm", outcome: "holds", reason: "breaks at 4 kN" },
+    { subject: "3 mm & wet", outcome: "not enough", reason: "breaks at 2 kN", change: "take 4 mm" },
+    { subject: "4 mm", outcome: "enough", reason: "breaks at 4 kN" },
   ]),
   coefficients("Rings", { "sliding <on> steel": surfaces.polishedSteel.friction }),
 ];

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Boat } from "../../src/boat/boat.js";
-import { checkBoat, lineStanding } from "../../src/boat/check.js";
+import { checkBoat } from "../../src/boat/check.js";
 import { boatOf } from "../../src/boat/read.js";
+import { lineStanding } from "../../src/boat/standing.js";
 import { boatAsPlanned, choiceNow, plannedBoatOf } from "../../src/plan/boat-plan.js";
-import { smallestConflict } from "../../src/plan/conflict.js";
 import { optimum } from "../../src/plan/optimum.js";
 import { loadSolver } from "../../src/plan/solver.js";
 import { totalsOf } from "../../src/plan/total.js";
@@ -90,15 +90,20 @@ describe("the limits of a boat file", () => {
   it("tighten the strength margin as the safety factor grows", () => {
     const margin = (safetyFactor: number) =>
       plannedBoatOf({ ...boat, limits: { ...boat.limits, safetyFactor } }).lines[0]!.options[0]!.measures[
-        "strength margin"
+        "strength of the rope"
       ]!;
     expect(margin(50)).toBeCloseTo(margin(100) * 2, 6);
   });
 
   it("conflict where nothing of the catalogue is strong enough", () => {
     const weak = plannedBoatOf({ ...boat, limits: { ...boat.limits, safetyFactor: 100 } });
-    expect(optimum(solver, weak)).toBeUndefined();
-    expect(smallestConflict(solver, weak)!.words).toContain("strength margin");
+    expect(weak.conflicts!.map(({ line, planned: is }) => [line, is])).toEqual(
+      Object.keys(boat.lines).map((name) => [name, false]),
+    );
+    expect(weak.conflicts!.flatMap(({ limits }) => limits.map(({ measure }) => measure))).toContain(
+      "strength of the rope",
+    );
+    for (const { option } of optimum(solver, weak)!.choice) expect(option.id).toBe("as it is");
   });
 });
 
@@ -110,6 +115,21 @@ describe("the plan of a boat file", () => {
     expect(best.totals.cost / 100).toBeCloseTo(check.cost, 1);
     expect(best.totals.dry).toBeLessThanOrEqual(totalsOf(choiceNow(planned)).dry);
     expect(check.safe).toBe(true);
+    for (const { demands } of check.lines)
+      for (const { consequence, outcome } of demands) if (consequence === "injury") expect(outcome).toBe("enough");
+  });
+
+  it("leaves a line alone that nothing makes safe, and plans the others", () => {
+    const heavy: Boat = { ...boat, lines: { ...boat.lines, outhaul: { ...boat.lines.outhaul!, safetyFactor: 100 } } };
+    const { conflicts, lines } = plannedBoatOf(heavy);
+    expect(conflicts!.map(({ line }) => line)).toEqual(["outhaul"]);
+    expect(lines.map(({ options }) => options.length > 1)).toEqual([true, true, false]);
+    const best = optimum(solver, plannedBoatOf(heavy))!;
+    expect(best.choice.map(({ line: { name }, option }) => [name, option.id === "as it is"])).toContainEqual([
+      "outhaul",
+      true,
+    ]);
+    expect(best.choice.some(({ option }) => option.id !== "as it is")).toBe(true);
   });
 
   it("is no easier at the bad end of the range", () => {

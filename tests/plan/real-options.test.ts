@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { checkBoat, lineStanding } from "../../src/boat/check.js";
+import { checkBoat } from "../../src/boat/check.js";
 import { boatOf } from "../../src/boat/read.js";
+import { lineStanding } from "../../src/boat/standing.js";
 import { boatAsPlanned, plannedBoatOf } from "../../src/plan/boat-plan.js";
 import { front } from "../../src/plan/front.js";
 import { meets } from "../../src/plan/limit.js";
@@ -23,7 +24,7 @@ const patience = { timeout: 120_000 };
 const someBoat: fc.Arbitrary<PlannedBoat> = fc
   .record({
     picks: fc.array(fc.uniqueArray(fc.nat(39), { minLength: 1, maxLength: 6 }), { minLength: 3, maxLength: 3 }),
-    pull: fc.integer({ min: 250, max: 700 }),
+    pull: fc.integer({ min: 450, max: 900 }),
   })
   .map(({ picks, pull }) => ({
     lines: planned.lines.map((line, at) => {

@@ -34,15 +34,15 @@ describe("a block for a line", () => {
     );
     const straight = blockForLine({ ...line(6, "40 mm block", 100), wrapAngle: 0 });
     expect(straight.blockLoad).toBeCloseTo(straight.loss.value, 9);
-    expect(straight.strength.outcome).toBe("holds");
+    expect(straight.strength.outcome).toBe("enough");
   });
 
   it("fails above the working load, and names the next block that carries it", () => {
     const heavy = blockForLine(line(8, "29 mm block", 900));
-    expect(heavy.strength.outcome).toBe("fails");
+    expect(heavy.strength.outcome).toBe("not enough");
     expect(heavy.strength.reason).toMatch(/good for 1600 N/u);
     expect(heavy.strength.change).toBe("the 40 mm block");
-    expect(blockForLine(line(8, "40 mm block", 900)).strength.outcome).toBe("holds");
+    expect(blockForLine(line(8, "40 mm block", 900)).strength.outcome).toBe("enough");
     expect(blockForLine(line(8, "75 mm block", 5000)).strength.change).toBeUndefined();
   });
 
@@ -50,7 +50,7 @@ describe("a block for a line", () => {
     const { loss } = blockForLine(line(8, "40 mm block", 900));
     const workingLoad = 1800 + (loss.value + loss.high) / 2;
     const block = { ...shop[3]!, workingLoad };
-    expect(blockForLine({ ...line(8, "40 mm block", 900), block }).strength.outcome).toBe("doubtful");
+    expect(blockForLine({ ...line(8, "40 mm block", 900), block }).strength.outcome).toBe("can't tell");
   });
 
   it("presses the groove less the larger the sheave, and leaves more strength", () => {

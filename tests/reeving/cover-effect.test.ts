@@ -152,13 +152,13 @@ describe("the verdict on covers", () => {
 
   it("fails everywhere, without a change, for a hand or a wind that can do nothing", () => {
     for (const verdict of [...judge(1e-3, 1e5), ...judge(1e5, 1e-6)]) {
-      expect(verdict.outcome).toBe("fails");
+      expect(verdict.outcome).toBe("not enough");
       expect(verdict).not.toHaveProperty("change");
     }
   });
 
   it("never gets better with a weaker hand or a lighter wind", () => {
-    const rank = ({ outcome }: { outcome: string }) => ["fails", "doubtful", "holds"].indexOf(outcome);
+    const rank = ({ outcome }: { outcome: string }) => ["not enough", "can't tell", "enough"].indexOf(outcome);
     fc.assert(
       fc.property(num(20, 150), num(2, 60), num(0.3, 1), (hand, light, less) => {
         const good = judge(hand, light);
@@ -173,21 +173,21 @@ describe("the verdict on covers", () => {
 
   it("names as change a cover that holds, with the fewest things changed among those that do", () => {
     const list = judge(80, 26);
-    const holding = list.filter(({ outcome }) => outcome === "holds").map(({ subject }) => subject);
+    const holding = list.filter(({ outcome }) => outcome === "enough").map(({ subject }) => subject);
     expect(holding.length).toBeGreaterThan(1);
     for (const { outcome, change } of list) {
-      if (outcome === "holds") expect(change).toBeUndefined();
+      if (outcome === "enough") expect(change).toBeUndefined();
       else expect(holding).toContain(change?.split(":")[0]);
     }
     const onTeeth = list.find(({ subject }) => subject === "8-strand polyester, dry, on a toothed metal tread");
-    expect(onTeeth?.outcome).toBe("fails");
+    expect(onTeeth?.outcome).toBe("not enough");
     expect(onTeeth?.change).toMatch(/^(?:\d+-strand polyester, dry, on a toothed|8-strand polyester, dry, on a )/u);
   });
 
   it("names only what is in the way, and all three demands when nothing is", () => {
     for (const { outcome, reason } of judge(80, 26)) {
       const named = [/asks the hand/u, /runs out/u, /wear rate/u].filter((demand) => demand.test(reason)).length;
-      if (outcome === "holds") expect(named).toBe(3);
+      if (outcome === "enough") expect(named).toBe(3);
       else expect(named).toBeGreaterThan(0);
     }
   });

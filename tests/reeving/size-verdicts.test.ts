@@ -17,7 +17,7 @@ const bend = (millimetres: number, name: string) =>
 describe("whether the bend is too tight", () => {
   it("fails a thick rope on a small sheave, and names the first block and rope that hold", () => {
     const verdict = bend(8, "20 mm block");
-    expect(verdict.outcome).toBe("fails");
+    expect(verdict.outcome).toBe("not enough");
     expect(verdict.reason).toMatch(/2\.5 rope diameters/u);
     expect(verdict.reason).toMatch(/% of the strength/u);
     // 8 mm asks for 80 mm over the whole range: no block has it. 20 mm carries 2 mm at that: no rope is that thin.
@@ -26,13 +26,13 @@ describe("whether the bend is too tight", () => {
 
   it("finds a change that itself holds", () => {
     const verdict = bend(5, "29 mm block");
-    expect(verdict.outcome).toBe("fails");
+    expect(verdict.outcome).toBe("not enough");
     expect(verdict.change).toBe("the 57 mm narrow block");
-    expect(bend(5, "57 mm block").outcome).toBe("holds");
-    expect(bend(5, "40 mm block").outcome).toBe("doubtful");
+    expect(bend(5, "57 mm block").outcome).toBe("enough");
+    expect(bend(5, "40 mm block").outcome).toBe("can't tell");
     expect(bend(4, "40 mm block")).toEqual({
       subject: "4 mm HMPE line on the 40 mm block",
-      outcome: "holds",
+      outcome: "enough",
       reason: expect.stringContaining("10 rope diameters"),
     });
     expect(bend(5, "40 mm block").change).toBe("the 57 mm narrow block");
@@ -42,39 +42,39 @@ describe("whether the bend is too tight", () => {
     const aramid = (blocks: readonly Fitting[]) =>
       bendVerdict({ ...on(3, "40 mm block"), blocks, material: "aramid", rule: "stiffFibre" });
     // The 75 mm block is large enough, but its groove is five rope diameters wide.
-    expect(aramid(demoBlocks).outcome).toBe("fails");
+    expect(aramid(demoBlocks).outcome).toBe("not enough");
     expect(aramid(demoBlocks).change).toBeUndefined();
     expect(aramid(all).change).toBe("the 75 mm halyard sheave");
   });
 
   it("asks more of aramid", () => {
     const aramid = bendVerdict({ ...on(4, "57 mm block"), material: "aramid", rule: "stiffFibre" });
-    expect(aramid.outcome).not.toBe("holds");
+    expect(aramid.outcome).not.toBe("enough");
   });
 });
 
 describe("whether the groove fits", () => {
   it("fails a rope that rubs on the cheeks, and names what fits", () => {
     const verdict = grooveVerdict(on(8, "29 mm block"));
-    expect(verdict.outcome).toBe("fails");
+    expect(verdict.outcome).toBe("not enough");
     expect(verdict.reason).toMatch(/rubs on the cheeks/u);
     expect(verdict.change).toBe("the 40 mm block, or 6 mm line");
-    expect(grooveVerdict(on(8, "40 mm block")).outcome).toBe("holds");
-    expect(grooveVerdict(on(6, "29 mm block")).outcome).toBe("holds");
+    expect(grooveVerdict(on(8, "40 mm block")).outcome).toBe("enough");
+    expect(grooveVerdict(on(6, "29 mm block")).outcome).toBe("enough");
   });
 
   it("doubts a groove at the limit", () => {
     const block: Fitting = { ...demoBlocks[3]!, grooveWidth: 0.0112 };
-    expect(grooveVerdict({ ...on(10, "40 mm block"), block }).outcome).toBe("doubtful");
+    expect(grooveVerdict({ ...on(10, "40 mm block"), block }).outcome).toBe("can't tell");
   });
 
   it("fails a thin rope in a wide groove", () => {
     const verdict = grooveVerdict(on(3, "57 mm block"));
-    expect(verdict.outcome).toBe("fails");
+    expect(verdict.outcome).toBe("not enough");
     expect(verdict.reason).toMatch(/lies flat/u);
     expect(verdict.change).toBe("8 mm line");
     expect(grooveVerdict(on(4, "57 mm block")).change).toBe("the 40 mm narrow block, or 8 mm line");
-    expect(grooveVerdict(on(4, "20 mm block")).outcome).toBe("holds");
+    expect(grooveVerdict(on(4, "20 mm block")).outcome).toBe("enough");
   });
 
   it("sees a rope that can be drawn in beside the sheave", () => {
@@ -105,14 +105,14 @@ describe("whether a line goes out in the lightest air", () => {
         { words: "a block each", runOutLoad: around(4) },
       ],
     });
-    expect(verdict).toMatchObject({ outcome: "fails", change: "a block each" });
+    expect(verdict).toMatchObject({ outcome: "not enough", change: "a block each" });
     expect(verdict.reason).toMatch(/7 N.*from 8 N/u);
   });
 
   it("says nothing of a change when it goes out, or when nothing helps", () => {
     const verdict = (load: number) => runOutVerdict({ subject: "ring", load, runOutLoad: around(8), changes: [] });
-    expect(verdict(10).outcome).toBe("holds");
-    expect(verdict(9).outcome).toBe("doubtful");
+    expect(verdict(10).outcome).toBe("enough");
+    expect(verdict(9).outcome).toBe("can't tell");
     expect(verdict(1).change).toBeUndefined();
     expect(() => verdict(0)).toThrow(ValueError);
   });

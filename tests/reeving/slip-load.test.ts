@@ -48,7 +48,7 @@ describe("slip loads", () => {
     expect(thin.value).toBeLessThan(
       0.2 * clamSlipLoad({ cleat: cleats.clam, cover: covered, ropeDiameter: 0.006 }).value,
     );
-    expect(thin.locks).toBe("fails");
+    expect(thin.locks).toBe("not enough");
     expect(camSlipLoad({ cleat: cleats.cam, cover: covered, ropeDiameter: 0.0019 }).value).toBe(0);
   });
 
@@ -163,9 +163,9 @@ describe("the verdict", () => {
   const load = { value: 200, low: 150, high: 300 };
 
   it("takes the bad ends of both ranges", () => {
-    expect(holdOutcome({ slipLoad: { value: 500, low: 300, high: 900 }, load })).toBe("holds");
-    expect(holdOutcome({ slipLoad: { value: 500, low: 299, high: 900 }, load })).toBe("doubtful");
-    expect(holdOutcome({ slipLoad: { value: 199, low: 100, high: 900 }, load })).toBe("fails");
+    expect(holdOutcome({ slipLoad: { value: 500, low: 300, high: 900 }, load })).toBe("enough");
+    expect(holdOutcome({ slipLoad: { value: 500, low: 299, high: 900 }, load })).toBe("can't tell");
+    expect(holdOutcome({ slipLoad: { value: 199, low: 100, high: 900 }, load })).toBe("not enough");
   });
 
   it("names the first change that holds, worked out by trying", () => {
@@ -183,7 +183,7 @@ describe("the verdict", () => {
       load,
       changes: [change("one more turn", 250), change("a cover", 400), change("a purchase", 800)],
     });
-    expect(verdict.outcome).toBe("fails");
+    expect(verdict.outcome).toBe("not enough");
     expect(verdict.change).toContain("a cover: slips at 400 N");
     expect(tried).toEqual(["one more turn", "a cover"]);
   });
@@ -200,7 +200,7 @@ describe("the verdict on a shape", () => {
 
   it("takes the bad end of what is lost", () => {
     const outcome = (allowed: number) => shapeVerdict({ subject: "x", lost, allowed, changes: [] }).outcome;
-    expect([0.03, 0.02, 0.009].map(outcome)).toEqual(["holds", "doubtful", "fails"]);
+    expect([0.03, 0.02, 0.009].map(outcome)).toEqual(["enough", "can't tell", "not enough"]);
   });
 
   it("names the first change that holds", () => {

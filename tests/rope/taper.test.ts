@@ -65,19 +65,19 @@ describe("the taper of a line", () => {
 describe("a join that would reach a block", () => {
   it("fails, and the change it names passes", () => {
     const verdict = taperVerdict(plan, 1.4);
-    expect(verdict.outcome).toBe("fails");
+    expect(verdict.outcome).toBe("not enough");
     const clearance = Number(/start the cover ([\d.]+) m/u.exec(verdict.change!)![1]);
-    expect(taperVerdict({ ...plan, clearance }, 1.4).outcome).toBe("holds");
+    expect(taperVerdict({ ...plan, clearance }, 1.4).outcome).toBe("enough");
   });
 
   it("with no room for a shorter cover names the travel that passes", () => {
     const verdict = taperVerdict(plan, 0.8);
     const travel = Number(/shorten the travel to ([\d.]+) m/u.exec(verdict.change!)![1]);
-    expect(taperVerdict({ ...plan, travel }, 0.8).outcome).toBe("holds");
+    expect(taperVerdict({ ...plan, travel }, 0.8).outcome).toBe("enough");
   });
 
   it("that stays clear holds", () => {
-    expect(taperVerdict(plan, 2)).toMatchObject({ outcome: "holds" });
+    expect(taperVerdict(plan, 2)).toMatchObject({ outcome: "enough" });
     expect(taperVerdict(plan, 2)).not.toHaveProperty("change");
   });
 });

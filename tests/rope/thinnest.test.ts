@@ -25,7 +25,7 @@ describe("how thin a line may get", () => {
     expect(breakLoad({ ...kind, diameter: found.thinnest!.diameter }).value).toBeGreaterThanOrEqual(needed);
     const next = stockDiameters[stockDiameters.indexOf(found.thinnest!.diameter) - 1]!;
     expect(breakLoad({ ...kind, diameter: next }).value).toBeLessThan(needed);
-    expect(found.firstLimit).toMatchObject({ name: "strength", outcome: "fails" });
+    expect(found.firstLimit).toMatchObject({ name: "strength", outcome: "not enough" });
   });
 
   it("names every limit of the job with its margin, and only those", () => {
@@ -79,17 +79,17 @@ describe("how thin a line may get", () => {
 describe("a line that would fail", () => {
   it("says why and names the nearest size that passes, which does", () => {
     const verdict = thinVerdict({ ...kind, diameter: 0.0012 }, job);
-    expect(verdict.outcome).toBe("fails");
+    expect(verdict.outcome).toBe("not enough");
     expect(verdict.reason).toMatch(/breaks at .* ask for 2000 N/u);
     const size = Number(/take ([\d.]+) mm/u.exec(verdict.change!)![1]) / 1000;
-    expect(thinVerdict({ ...kind, diameter: size }, job).outcome).not.toBe("fails");
+    expect(thinVerdict({ ...kind, diameter: size }, job).outcome).not.toBe("not enough");
     const below = stockDiameters[stockDiameters.indexOf(size) - 1]!;
-    expect(thinVerdict({ ...kind, diameter: below }, job).outcome).toBe("fails");
+    expect(thinVerdict({ ...kind, diameter: below }, job).outcome).toBe("not enough");
   });
 
   it("too thick for its cleat is told to go down", () => {
     const verdict = thinVerdict({ ...kind, diameter: 0.01 }, whole);
-    expect(verdict.outcome).toBe("fails");
+    expect(verdict.outcome).toBe("not enough");
     expect(Number(/take ([\d.]+) mm/u.exec(verdict.change!)![1])).toBeLessThan(10);
   });
 
@@ -103,7 +103,7 @@ describe("a line that would fail", () => {
     expect(thinVerdict(polyester, trim)).not.toHaveProperty("change");
     const { change } = thinVerdict(polyester, trim, { others: [kind] });
     const size = Number(/take ([\d.]+) mm HMPE/u.exec(change!)![1]) / 1000;
-    expect(thinVerdict({ ...kind, diameter: size }, trim).outcome).not.toBe("fails");
+    expect(thinVerdict({ ...kind, diameter: size }, trim).outcome).not.toBe("not enough");
   });
 
   it("that holds needs no change", () => {

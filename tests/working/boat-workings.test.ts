@@ -1,8 +1,8 @@
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { lineStanding } from "../../src/boat/check.js";
 import { loadBoat } from "../../src/boat/load.js";
 import { lineOf } from "../../src/boat/ready.js";
+import { lineStanding } from "../../src/boat/standing.js";
 import { ValueError } from "../../src/quantity/errors.js";
 import { clewSheetLoad } from "../../src/wind/clew-sheet.js";
 import { boatHandWorking, lineCostWorking, lineMassWorking } from "../../src/working/boat-line-working.js";

@@ -33,8 +33,8 @@ ${drawingStyle}
 .verdicts p { margin: 0.15rem 0 0; max-width: none; color: var(--quiet1); }
 .verdicts .change { color: var(--water); }
 .outcome { white-space: nowrap; border-left: 4px solid var(--quiet2); padding-left: 0.6rem; font-weight: 600; }
-.doubtful .outcome { border-left: 4px double var(--rope); color: var(--rope); }
-.fails .outcome { border-left-color: var(--brick); color: var(--brick); }
+.unclear .outcome { border-left: 4px double var(--rope); color: var(--rope); }
+.short .outcome { border-left-color: var(--brick); color: var(--brick); }
 
 .results { margin: 1.2rem 0 1.4rem; }
 .results > div { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 1.2rem; padding: 0.4rem 0; border-bottom: 1px solid var(--grid); }
