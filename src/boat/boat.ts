@@ -103,8 +103,28 @@ export interface RopePiece {
   readonly length: number;
 }
 
+/** A place on the boat: ahead, to lee, up, from any one point [m]. */
+export type BoatPlace = readonly [ahead: number, lee: number, up: number];
+
+/** What fastens a block, ring or cleat to the boat. */
+export type Attachment =
+  /** An eye, strap or screw whose load somebody stated [N]. */
+  | { readonly kind: "rated"; readonly ratedLoad: number }
+  /** Twine of the catalogue between two eyes; the gap and the bar of the thinner eye [m]. */
+  | {
+      readonly kind: "lashing";
+      readonly twine: string;
+      readonly rounds: number;
+      readonly gap: number;
+      readonly bar: number;
+    }
+  /** A steel shackle by its bar [m]. */
+  | { readonly kind: "shackle"; readonly bar: number };
+
 interface OnTheWay {
   readonly name: string;
+  readonly at?: BoatPlace;
+  readonly attached?: Attachment;
   /** Rope from the station before, or from the sail, to here, hauled in [m]. */
   readonly distance?: number;
 }
@@ -179,6 +199,13 @@ export interface OwnLimits {
   readonly cost?: Price;
 }
 
+/** How a line ends: at the sail or where it is made fast, at the hand, and what is tied or spliced in between. */
+export interface LineEnds {
+  readonly sail: RopeEndName;
+  readonly hand?: RopeEndName;
+  readonly between?: readonly RopeEndName[];
+}
+
 /** A line let out fast through the hand. */
 export interface FastEase {
   /** [m/s] */
@@ -202,9 +229,18 @@ export interface BoatLine {
   readonly heldBy: "hand" | "cleat";
   /** Who of the crew works it. */
   readonly hand: string;
-  readonly ends: readonly RopeEndName[];
+  readonly ends: LineEnds;
   readonly use: RopeUse;
+  /** What an inspection found, and when: it stands in the place of `use`. */
+  readonly inspected?: { readonly on: string; readonly found: RopeUse };
   readonly daysInSun?: number;
+  /** Places of the sail end and of the hand, where angles are to be worked out. */
+  readonly sailAt?: BoatPlace;
+  readonly handAt?: BoatPlace;
+  /** How many such lines the boat has, one on each side; 1 when absent. */
+  readonly count?: 1 | 2;
+  /** Whether it can be hauled at both its ends at once, or has none because they are joined. */
+  readonly form?: "double-ended" | "endless";
   /** Pull that drags the loose tail along [N]. */
   readonly tailDrag?: number;
   readonly movement?: Movement;
@@ -295,6 +331,8 @@ export interface Limits {
 
 /** A boat as its file describes it, in SI. */
 export interface Boat {
+  /** Of the form of the file. */
+  readonly version: 2;
   readonly name: string;
   readonly note?: string;
   readonly invented?: boolean;

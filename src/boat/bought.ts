@@ -19,7 +19,7 @@ export function boughtFor(boat: Pick<Boat, "catalogue">, before: BoatLine, after
     const more = Math.max(0, count - (had.get(name)?.count ?? 0));
     return sum + more * hardwareAt(boat, station).price.amount;
   }, 0);
-  return ropes + hardware;
+  return (after.count ?? 1) * (ropes + hardware);
 }
 
 function countsOf({ path }: BoatLine) {

@@ -48,6 +48,7 @@ export function hardwareAt(
 
 /** Works out what a line weighs and costs; a rope that was weighed keeps its mass, water comes on top. */
 export function budgetOf(boat: Boat, { pieces, line }: ReadyLine): Budget {
+  const count = line.count ?? 1;
   let dry = nothing;
   let wet = nothing;
   let cost = 0;
@@ -70,6 +71,9 @@ export function budgetOf(boat: Boat, { pieces, line }: ReadyLine): Budget {
     hardware += piecesAt(station) * mass;
     cost += piecesAt(station) * price.amount;
   }
+  hardware *= count;
+  cost *= count;
+  const rope = { dry: times(dry, count), wet: times(wet, count) };
   const all = { value: hardware, low: hardware, high: hardware };
-  return { rope: { dry, wet }, hardware, dry: added(dry, all), wet: added(wet, all), cost };
+  return { rope, hardware, dry: added(rope.dry, all), wet: added(rope.wet, all), cost };
 }

@@ -6,14 +6,15 @@ import type { ReadyLine } from "./ready.js";
 /** Whether a line keeps to its own limits of line to haul, mass and cost; nothing where it has none. */
 export function judgeBudget({ line, middle }: ReadyLine, budget: Budget): Demand[] {
   const { mostLine, mass, cost } = line.limits ?? {};
+  const hauled = line.form === "double-ended" ? middle.velocityRatio / 2 : middle.velocityRatio;
   const found: Demand[] = [];
   if (mostLine !== undefined) {
-    const reason = `a metre at the sail takes ${figures(middle.velocityRatio)} m of line at the hand; ${figures(mostLine)} m are allowed`;
+    const reason = `a metre at the sail takes ${figures(hauled)} m of line at ${line.form === "double-ended" ? "each hand" : "the hand"}; ${figures(mostLine)} m are allowed`;
     found.push(
       demand({
         subject: "line to haul",
         consequence: "race",
-        margin: exactly(mostLine / middle.velocityRatio),
+        margin: exactly(mostLine / hauled),
         reason,
       }),
     );

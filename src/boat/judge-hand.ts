@@ -90,7 +90,8 @@ export function judgeHand({ limits }: Boat, { line, hand, pieces }: ReadyLine, {
 /** Whether the line goes out by itself in light air. */
 export function judgeRunOut({ loads, line, over: across }: ReadyLine, { runOutLoad }: Feel): Demand[] {
   const { light } = loads;
-  if (light === undefined) return [];
+  // An endless line is pulled out by its other part.
+  if (light === undefined || line.form === "endless") return [];
   const tail = line.tailDrag ?? 0;
   const margin = across({ light }, (run, values) => Math.max(0, values.light!) / Math.max(1e-9, run.runOutLoad(tail)));
   return [

@@ -142,7 +142,16 @@ function schemaTroubles(issue: z.core.$ZodIssue, yaml: YamlText, shop: YamlText 
   const node = path.length === 0 ? text.document.contents : text.document.getIn(path, true);
   const spot = node === undefined ? text.keySpot(path.slice(0, -1)) : text.spot(path);
   const missing = node === undefined && issue.path.length > 0;
-  return [{ file: text.file, ...spot, at, found: foundAt(node), allowed, advice: missing ? "Add it." : advice }];
+  return [
+    {
+      file: text.file,
+      ...spot,
+      at,
+      found: foundAt(node),
+      allowed,
+      advice: missing && at !== "version" ? "Add it." : advice,
+    },
+  ];
 }
 
 /** What stands there, in words. */

@@ -1,3 +1,4 @@
+import type { RopeEndName } from "../materials/ends.js";
 import { ValueError } from "../quantity/errors.js";
 import type { Direction } from "../reeving/mechanism-loads.js";
 import type { Span } from "../reeving/set-shape.js";
@@ -120,13 +121,25 @@ function jobOf({
   return {
     workingLoad,
     safetyFactor: line.safetyFactor ?? boat.limits.safetyFactor,
-    ends: line.ends,
-    use: line.use,
+    ends: endsOf(line, piece),
+    use: line.inspected?.found ?? line.use,
     wet: boat.conditions.wet,
     ...(line.daysInSun !== undefined && { daysInSun: line.daysInSun }),
     ...(tightest !== undefined && { sheave: tightest }),
     ...cleatOf(boat, placed, piece),
   };
+}
+
+/** Ends and knots of one piece: the sail end of the first, the hand end of the last, splices where pieces meet, and what lies between. */
+function endsOf({ rope, ends, form }: BoatLine, piece: number): RopeEndName[] {
+  const last = piece === rope.length - 1;
+  const joined = rope.length > 1 || form === "endless" ? (["splice"] as const) : [];
+  return [
+    ...(piece === 0 && form !== "endless" ? [ends.sail] : []),
+    ...(last && ends.hand !== undefined ? [ends.hand] : []),
+    ...(ends.between ?? []),
+    ...joined,
+  ];
 }
 
 /** What bends a rope at a station: sheave or ring. */

@@ -155,6 +155,15 @@ function lineTroubles(boat: Boat, name: string, line: BoatLine): Finding[] {
 }
 
 function stationTroubles(catalogue: Catalogue, path: Finding["path"], station: BoatStation): Finding[] {
+  const { attached } = station;
+  const twine =
+    attached?.kind === "lashing"
+      ? unknown([...path, "attached", "twine"], attached.twine, catalogue.ropes, "a rope of the catalogue")
+      : [];
+  return [...twine, ...thingTroubles(catalogue, path, station)];
+}
+
+function thingTroubles(catalogue: Catalogue, path: Finding["path"], station: BoatStation): Finding[] {
   if (station.kind === "ring")
     return unknown([...path, "ring"], station.ring, catalogue.rings, "a ring of the catalogue");
   if (station.kind !== "cleat")

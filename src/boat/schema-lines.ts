@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { useFactors } from "../materials/ageing.js";
 import { ropeEnds } from "../materials/ends.js";
-import { type BoatLine, lineKinds } from "./boat.js";
+import { type BoatLine, type BoatStation, lineKinds } from "./boat.js";
+import { wrapAt } from "./places.js";
 import {
   chosenName,
   count,
@@ -51,14 +52,47 @@ const load = kinds(
   ["sail", "stated"],
 );
 
+const coordinates = (meaning: string) =>
+  z
+    .tuple([quantity("coordinate", "ahead"), quantity("coordinate", "to lee"), quantity("coordinate", "up")], {
+      error: () => wanted("three lengths: ahead, to lee, up", "Write them like [1.2 m, 0.3 m, 0 m]."),
+    })
+    .meta({ description: meaning });
+
+const attachment = kinds(
+  [
+    mapping(
+      { kind: z.literal("rated"), ratedLoad: quantity("workingLoad", "load that it is good for") },
+      "an eye, strap or screw whose load is stated",
+    ),
+    mapping(
+      {
+        kind: z.literal("lashing"),
+        twine: chosenName("rope of the catalogue"),
+        rounds: count("rounds of the lashing", 1, 30),
+        gap: quantity("lineLength", "distance between the eyes"),
+        bar: quantity("sheaveDiameter", "bar of the thinner eye"),
+      },
+      "twine between two eyes",
+    ),
+    mapping({ kind: z.literal("shackle"), bar: quantity("sheaveDiameter", "diameter of its bar") }, "a steel shackle"),
+  ],
+  ["rated", "lashing", "shackle"],
+);
+
 const place = {
   name: chosenName("name of the station"),
+  at: coordinates("where it sits: ahead, to lee, up, from any one point of the boat").exactOptional(),
+  attached: attachment.exactOptional(),
   distance: quantity(
     "lineLength",
     "rope from the station before, or from the sail, to here, hauled in",
   ).exactOptional(),
 };
-const wrap = quantity("wrapAngle", "angle over which the rope touches");
+const wrap = quantity(
+  "wrapAngle",
+  "angle over which the rope touches; worked out where the places before, here and after are given",
+).exactOptional();
 const lines = count("lines that share it", 1, 8).exactOptional();
 
 const station = kinds(
@@ -101,8 +135,10 @@ const station = kinds(
   ["block", "ring", "tackle", "cleat"],
 );
 
-/** One line of a boat file. */
-export const lineSchema = mapping(
+const end = (meaning: string) => nameIn(ropeEnds, meaning);
+
+/** A line as it is written. */
+const written = mapping(
   {
     kind: oneOf(lineKinds, "what the line is for"),
     note: words("anything worth knowing").exactOptional(),
@@ -118,7 +154,33 @@ export const lineSchema = mapping(
     path: list(station, 12, "stations from the sail to the hand"),
     heldBy: oneOf(["hand", "cleat"], "what holds it while sailing"),
     hand: chosenName("who of the crew works it"),
-    ends: list(nameIn(ropeEnds, "how the rope ends"), 6, "ends and knots of the rope"),
+    ends: mapping(
+      {
+        sail: end("how the rope ends at the sail, or where it is made fast"),
+        hand: end("how it ends at the hand, where it is made fast there").exactOptional(),
+        between: list(end("knot or splice"), 6, "knots and splices in between").exactOptional(),
+      },
+      "how the rope ends",
+    ),
+    inspected: mapping(
+      {
+        on: z.iso
+          .date({ error: () => wanted("a date such as 2026-05-12", "Write year, month and day.") })
+          .meta({ description: "day of the inspection" }),
+        found: nameIn(useFactors, "what was found; it stands in the place of use"),
+      },
+      "what an inspection found",
+    ).exactOptional(),
+    sailAt: coordinates("where the sail end sits").exactOptional(),
+    handAt: coordinates("where the hand, or what lies behind the last station, sits").exactOptional(),
+    count: z
+      .literal([1, 2], { error: () => wanted("1 or 2", "Write 2 for a line that the boat has on each side.") })
+      .meta({ description: "how many such lines the boat has; 1 when left out" })
+      .exactOptional(),
+    form: oneOf(
+      ["double-ended", "endless"],
+      "double-ended: it can be hauled at both ends at once; endless: its ends are joined",
+    ).exactOptional(),
     use: nameIn(useFactors, "how long it has been in use"),
     daysInSun: plain("sunDays", "whole days without a cover in full sun").exactOptional(),
     tailDrag: quantity("tension", "pull that drags the loose tail along").exactOptional(),
@@ -156,4 +218,15 @@ export const lineSchema = mapping(
     ).exactOptional(),
   },
   "a line",
-) satisfies z.ZodType<BoatLine>;
+);
+
+/** One line of a boat file, its angles worked out where places stand for them. */
+export const lineSchema = written.transform((line, context): BoatLine => {
+  const path = line.path.map((station, at): BoatStation => {
+    if (station.kind !== "block" && station.kind !== "ring") return station;
+    const wrap = wrapAt(line, at);
+    if (typeof wrap === "string") context.addIssue({ code: "custom", path: ["path", at, "wrap"], message: wrap });
+    return { ...station, wrap: typeof wrap === "string" ? 0 : wrap };
+  });
+  return { ...line, path };
+}) satisfies z.ZodType<BoatLine>;

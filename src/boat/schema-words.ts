@@ -91,9 +91,9 @@ export function mapping<Shape extends z.core.$ZodLooseShape>(shape: Shape, meani
 
 /** Letters of most scripts, spelled out so that every editor reads the pattern of the JSON Schema alike. */
 const letters = "A-Za-z\\u00c0-\\u024f\\u0370-\\u1fff\\u3040-\\ud7ff0-9";
-const nameForm = new RegExp(`^[${letters}][${letters} .,()+/'-]{0,59}$`);
+const nameForm = new RegExp(`^[${letters}][${letters} .,:()+/'-]{0,59}$`);
 const nameAdvice = wanted(
-  "a name of 1 to 60 letters, digits, spaces or . , ( ) + / ' -, a letter or digit first",
+  "a name of 1 to 60 letters, digits, spaces or . , : ( ) + / ' -, a letter or digit first",
   "Choose a short name.",
 );
 

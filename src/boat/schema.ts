@@ -87,8 +87,13 @@ const fileName = z
   .string()
   .meta({ description: "name of a catalogue file in the same folder", examples: ["shop.yaml"] });
 
+/** How a file of the first form, which had no version, becomes one of the second. */
+const newerForm =
+  "Write version: 2 at its head. What changed since 1: ends: [splice] is ends: { sail: splice, hand: …, between: [ … ] } now; a V cleat is type: vee; a stated load says how it grows in a gust, grows: wind, weight or set.";
+
 /** A boat file, with the catalogue in it or the name of a file that holds it. */
 const fields = {
+  version: z.literal(2, { error: () => wanted("version: 2", newerForm) }).meta({ description: "form of the file" }),
   name: chosenName("name of the boat"),
   note: words("anything worth knowing").exactOptional(),
   invented: yesOrNo("true when boat, crew, masses and prices are made up").exactOptional(),

@@ -2,6 +2,7 @@ import type { Boat } from "./boat.js";
 import { type Budget, budgetOf } from "./budget.js";
 import type { Demand } from "./demand.js";
 import { judgeDiameter } from "./hand-diameter.js";
+import { judgeAttachments } from "./judge-attachment.js";
 import { judgeBudget } from "./judge-budget.js";
 import { judgeCleat, judgeShape } from "./judge-cleat.js";
 import { judgeDay } from "./judge-day.js";
@@ -40,6 +41,7 @@ export function lineStanding(boat: Boat, name: string, { day = true }: { readonl
     feel,
     demands: [
       ...judgeStrength(boat, ready),
+      ...judgeAttachments(boat, ready),
       ...judgeCleat(boat, ready),
       ...judgeEase(ready, feel),
       ...judgeHand(boat, ready, feel),

@@ -85,7 +85,7 @@ export const demoLine: LineFacts = {
     ],
     heldBy: "hand",
     hand: "crew",
-    ends: ["bowline"],
+    ends: { sail: "bowline" },
     use: "season",
   },
   catalogue: {

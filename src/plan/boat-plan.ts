@@ -136,7 +136,9 @@ function optionOf(boat: Boat, name: string, { words, line }: LineTrial): PlanOpt
 
 function optionFrom(boat: Boat, ready: ReadyLine, standing: LineStanding, words: string): PlanOption {
   const { feel, budget } = standing;
-  const splices = ready.line.ends.filter((end) => end === "splice").length + ready.line.rope.length - 1;
+  const { ends, rope, count: lines = 1 } = ready.line;
+  const tied = [ends.sail, ends.hand, ...(ends.between ?? [])];
+  const splices = lines * (tied.filter((end) => end === "splice").length + rope.length - 1);
   return {
     id: words,
     words,

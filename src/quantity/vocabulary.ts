@@ -84,6 +84,16 @@ export const vocabulary = {
   pinRadius: length("pin radius", "r", 1, "mm", "4 mm", "radius of the pin, or of the circle on which the balls run"),
   grooveWidth: length("groove width", "b", 0.5, "mm", "8 mm", "width of the groove at half the rope's height"),
   lineLength: length("length", "L", 1000, "m", "12 m", "length of a line or a part of it"),
+  coordinate: {
+    label: "place on the boat",
+    symbol: "x",
+    unit: "m",
+    shownUnit: "m",
+    minimum: -100,
+    maximum: 100,
+    example: "1.2 m",
+    meaning: "how far a place lies ahead, to lee, or up, from any point of the boat",
+  },
   linearDensity: {
     label: "linear density",
     symbol: "m'",

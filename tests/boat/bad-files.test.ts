@@ -174,7 +174,7 @@ describe("a boat file that is wrong", () => {
     ],
     ["another currency", "price: 15 EUR", "price: 15 USD", "15 USD", "USD", "one currency", "Turn"],
     ["a text for yes or no", "wet: false", "wet: maybe", "maybe", '"maybe"', "true or false", "without quotes"],
-    ["an empty list", "ends: [bowline]", "ends: []", "[]", "an empty list", "a list of 1 to 6", "dash"],
+    ["an empty list", "touches: [mainsheet]", "touches: []", "[]", "an empty list", "a list of 1 to 6", "dash"],
     [
       "a light wind above the design wind",
       "lightWind: 4 kn",
@@ -289,7 +289,7 @@ describe("a boat file that is wrong", () => {
 
   it("with a key left out names it", () => {
     const [one] = troubles(smallBoatWith(["  wet: false\n", ""]));
-    expect(one).toMatchObject({ at: "conditions › wet", found: "nothing", advice: "Add it.", line: 6 });
+    expect(one).toMatchObject({ at: "conditions › wet", found: "nothing", advice: "Add it.", line: 7 });
   });
 
   it("with a fault in the YAML gives line and column", () => {
@@ -319,7 +319,7 @@ describe("a boat file that is wrong", () => {
     const text = smallBoatWith(["area: 8 m^2", "area: 8"]);
     expect(() => boatOf(text, here)).toThrow(Refusal);
     expect(() => boatOf(text, here)).toThrow(
-      'small.yaml:17:11: sails › main › area: found the plain number 8; allowed: a text with a number and its unit, such as "7 m^2". Write the unit with it.',
+      'small.yaml:18:11: sails › main › area: found the plain number 8; allowed: a text with a number and its unit, such as "7 m^2". Write the unit with it.',
     );
   });
 

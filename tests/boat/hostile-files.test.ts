@@ -106,7 +106,7 @@ describe("a file from another editor", () => {
 
   it("gives the right place of a fault after Windows line ends", () => {
     const text = smallBoatWith(["area: 8 m^2", "area: 8"]).replaceAll("\n", "\r\n");
-    expect(() => boatOf(text, here)).toThrow("small.yaml:17:11:");
+    expect(() => boatOf(text, here)).toThrow("small.yaml:18:11:");
   });
 });
 

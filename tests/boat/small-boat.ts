@@ -4,6 +4,7 @@ import { boatOf } from "../../src/boat/read.js";
 
 /** A boat of three lines with its catalogue inside; the demo data of the tests, invented. */
 export const smallBoat = `# All data invented.
+version: 2
 name: small boat # a comment behind a value
 invented: true
 crew:
@@ -35,7 +36,7 @@ lines:
       - { kind: block, name: ratchet, block: ratchet 57, wrap: 150 deg }
     heldBy: hand
     hand: helm
-    ends: [bowline]
+    ends: { sail: bowline }
     use: season
   halyard:
     kind: halyard
@@ -49,7 +50,7 @@ lines:
       - { kind: cleat, name: cleat, cleat: cam, distance: 0.5 m }
     heldBy: cleat
     hand: helm
-    ends: [splice]
+    ends: { sail: splice }
     use: new
     movement: { allowed: 30 mm, give: 20000 N/m, settled: 60 s, after: 1 h }
     touches: [mainsheet]
@@ -63,7 +64,7 @@ lines:
       - { kind: cleat, name: cleat, cleat: horn, turns: 3, eights: 1 }
     heldBy: cleat
     hand: helm
-    ends: [splice]
+    ends: { sail: splice }
     use: season
 catalogue:
   ropes:

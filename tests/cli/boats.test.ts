@@ -130,7 +130,7 @@ describe("haulbook check", () => {
       "bad.yaml": smallBoatWith(["area: 8 m^2", "area: 8"], ["kind: halyard", "kind: haliard"]),
     });
     expect(await tell("check", "bad.yaml")).toBe(1);
-    expect(said.err).toContain("bad.yaml:17:11: sails › main › area: found the plain number 8");
+    expect(said.err).toContain("bad.yaml:18:11: sails › main › area: found the plain number 8");
     expect(said.err).toContain('Did you mean "halyard"?');
     expect(said.out).toBe("");
   });
