@@ -32,6 +32,9 @@ export interface KernelProcess {
 
 const keptErrorText = 8_000;
 
+/** Longest time for what an ended process wrote to come in [ms]. */
+const lastWords = 1000;
+
 export interface StartProcess {
   readonly connection: Connection;
   /** Working folder of the kernel. */
@@ -82,14 +85,18 @@ export function startProcess({ connection, folder, environment, image }: StartPr
     const end = (exit: KernelExit) => {
       if (!running) return;
       running = false;
-      // Processes that a cell started must not outlive their kernel.
-      signalGroup("SIGKILL");
       rmSync(connection.folder, { recursive: true, force: true });
       callOff();
       resolve(exit);
     };
     child.once("error", (error) => end({ code: null, signal: null, failure: error.message }));
-    child.once("exit", (code, signal) => end({ code, signal }));
+    child.once("exit", (code, signal) => {
+      // Processes that a cell started must not outlive their kernel.
+      signalGroup("SIGKILL");
+      // What it wrote last comes in yet, unless a process of another group holds its streams open.
+      child.once("close", () => end({ code, signal }));
+      setTimeout(() => end({ code, signal }), lastWords).unref();
+    });
   });
   return {
     pid: child.pid,

@@ -51,6 +51,8 @@ export class KernelStartError extends Error {
   override readonly name = "KernelStartError";
 }
 
+/** Time to end when asked to; a busy machine may need some of it [ms]. */
+const orderlyEnd = 10_000;
 const startAttempts = 4;
 const bindFailure = /address already in use/i;
 /** It ended before it was ready, and nobody asked it to. */
@@ -143,7 +145,7 @@ async function tryStart(start: StartKernel & { readonly startSeconds: number }):
     kill,
     close: async () => {
       channels.send("control", "shutdown_request", { restart: false });
-      if (await isOver(child, 1000)) return child.exited;
+      if (await isOver(child, orderlyEnd)) return child.exited;
       child.terminate();
       if (await isOver(child, 1000)) return child.exited;
       return kill();

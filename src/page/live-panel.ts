@@ -123,13 +123,12 @@ class LivePanelOnPage {
     this.#draw();
     window.requestAnimationFrame(() => {
       this.#drawn = false;
-      if (!this.#late) return;
-      this.#late = false;
-      this.#redraw();
+      if (this.#late) this.#redraw();
     });
   }
 
   #draw(): void {
+    this.#late = false;
     const { settings, units } = this.#shared();
     const { numbers, drawing, sentence } = this.#answer({ settings, units });
     sayWhereSlidersStand(this.#form, this.#model.controls, settings, units);
@@ -143,8 +142,9 @@ class LivePanelOnPage {
     return { numbers: liveResults(results).text, drawing: liveFigure(figure, this.#width).text, sentence };
   }
 
-  /** What is said waits until the reader rests, so that it is spoken once. */
+  /** What is said waits until the reader rests, so that it is spoken once; a picture of the screen may take longer still. */
   #settle(): void {
+    if (this.#late) this.#draw();
     if (this.#sentence !== "") this.#part(".sentence").textContent = this.#sentence;
   }
 

@@ -7,7 +7,7 @@ import { boatOf, catalogueFile, rewriteBoat } from "../../src/boat/read.js";
 import { BoatFileError } from "../../src/boat/trouble.js";
 import { here, small, smallBoat, smallBoatWith } from "./small-boat.js";
 
-// The parser and the units are loaded before anything is timed.
+// The parser and the units are loaded before any work is measured.
 const known = small();
 
 const bomb = ["a0: &a0 [x, x, x, x, x, x, x, x, x]"]
@@ -42,23 +42,25 @@ const hostile: readonly (readonly [name: string, text: string, says: string])[] 
   ["with a tag", "name: !!binary R0lGODlhDAAMAIQAAP", ""],
 ];
 
-function timed(trial: () => unknown): { error: unknown; milliseconds: number } {
-  const start = performance.now();
+/** What a trial threw, and the processor time that it took [s], which other programs on the machine do not lengthen. */
+function effort(trial: () => unknown): { error: unknown; seconds: number } {
+  const start = process.cpuUsage();
+  const seconds = () => process.cpuUsage(start).user / 1e6;
   try {
     trial();
-    return { error: undefined, milliseconds: performance.now() - start };
+    return { error: undefined, seconds: seconds() };
   } catch (error) {
-    return { error, milliseconds: performance.now() - start };
+    return { error, seconds: seconds() };
   }
 }
 
 describe("a hostile file", () => {
-  it.each(hostile)("%s is refused in under a second", (_, text, says) => {
-    const { error, milliseconds } = timed(() => boatOf(text, here));
+  it.each(hostile)("%s is refused after less than a second of work", (_, text, says) => {
+    const { error, seconds } = effort(() => boatOf(text, here));
     expect(error).toBeInstanceOf(BoatFileError);
     expect((error as BoatFileError).message).toContain(says);
     expect((error as BoatFileError).message.length).toBeLessThan(20_000);
-    expect(milliseconds).toBeLessThan(1000);
+    expect(seconds).toBeLessThan(1);
     expect(({} as { polluted?: boolean }).polluted).toBeUndefined();
   });
 
@@ -82,13 +84,13 @@ describe("a hostile file", () => {
       asked.push(name);
       return undefined;
     };
-    const { error, milliseconds } = timed(() => boatOf(text, { file: "small.yaml", beside }));
+    const { error, seconds } = effort(() => boatOf(text, { file: "small.yaml", beside }));
     expect(error).toBeInstanceOf(BoatFileError);
     expect((error as BoatFileError).troubles[0]).toMatchObject({ at: "catalogue", file: "small.yaml" });
     expect((error as BoatFileError).message).toContain("same folder");
     expect(asked).toEqual([]);
     expect(catalogueFile(text, "small.yaml")).toBeUndefined();
-    expect(milliseconds).toBeLessThan(1000);
+    expect(seconds).toBeLessThan(1);
   });
 });
 
@@ -140,9 +142,9 @@ describe("a boat file on disk", () => {
 
   it("of 5 MB is refused unread, and so is one that is not there or is a folder", () => {
     const path = write("large.yaml", "#".repeat(5_000_000));
-    const { error, milliseconds } = timed(() => loadBoat(path));
+    const { error, seconds } = effort(() => loadBoat(path));
     expect((error as Error).message).toContain("5000000 bytes");
-    expect(milliseconds).toBeLessThan(1000);
+    expect(seconds).toBeLessThan(1);
     expect(() => loadBoat(join(folder, "none.yaml"))).toThrow("no such file");
     expect(() => loadBoat(folder)).toThrow("no such file");
   });

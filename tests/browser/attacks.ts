@@ -1,12 +1,14 @@
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import type { Browser } from "playwright-core";
+import { expect } from "vitest";
+import { blank, settled } from "./chromium.js";
 
 /** A place outside that counts who asks. */
 export interface Outside {
   readonly address: string;
-  /** What was asked for, and forgets it. */
-  taken(): readonly string[];
+  /** What was asked for, and forgets it. The browser asks once more, as any page may: what it asked before has arrived by then. */
+  taken(browser: Browser): Promise<readonly string[]>;
   close(): void;
 }
 
@@ -18,10 +20,16 @@ export async function outside(): Promise<Outside> {
     response.end("window.attacked = 'from outside';");
   });
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+  const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  const last = ["/last", "/favicon.ico"];
   return {
-    address: `http://127.0.0.1:${(server.address() as AddressInfo).port}`,
-    taken: () => {
-      const all = asked;
+    address,
+    taken: async (browser) => {
+      const page = await blank(browser);
+      await page.goto(`${address}/last`);
+      await page.context().close();
+      expect(asked).toContain("/last");
+      const all = asked.filter((one) => !last.includes(one));
       asked = [];
       return all;
     },
@@ -44,9 +52,7 @@ export interface Aftermath {
 
 /** Opens a page as a curious reader does. */
 export async function visit(browser: Browser, address: URL): Promise<Aftermath> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-  const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  const page = await blank(browser);
   const trouble: string[] = [];
   const folder = new URL(".", address).href;
   page.on("dialog", (dialog) => {
@@ -80,7 +86,7 @@ export async function visit(browser: Browser, address: URL): Promise<Aftermath> 
   const search = page.locator("input[type=search]:visible");
   if ((await search.count()) > 0) {
     await search.first().fill("attacked");
-    await page.waitForTimeout(300);
+    await page.getByRole("status").filter({ hasText: /./u }).waitFor();
   }
   // What waits for a pointer, a focus or a key gets it.
   await page.evaluate(() => {
@@ -98,7 +104,7 @@ export async function visit(browser: Browser, address: URL): Promise<Aftermath> 
         one.dispatchEvent(new Event(kind));
     }
   });
-  await page.waitForTimeout(100);
+  await settled(page);
   const found = await page.evaluate(() => ({
     text: document.documentElement.textContent ?? "",
     links: Array.from(document.querySelectorAll("*"), (one) => [
@@ -120,7 +126,7 @@ export async function visit(browser: Browser, address: URL): Promise<Aftermath> 
   if (found.attacked !== undefined) trouble.push(`ran: ${found.attacked}`);
   trouble.push(...found.handlers.map((one) => `handler: ${one}`), ...found.foreign.map((one) => `element: ${one}`));
   if (page.url() !== address.href) trouble.push(`went to ${page.url()}`);
-  await context.close();
+  await page.context().close();
   const { text, links, title } = found;
   return { trouble, text, links, title };
 }

@@ -25,6 +25,9 @@ export const chromiumPath: string | undefined = found();
 /** Why browser tests are left out; where they must run, they fail instead. */
 export const missing = "no Chromium: install it, or name it in the environment variable CHROMIUM";
 
+/** Longest time for what a test waits for in a page [ms]. */
+const patience = 120_000;
+
 export function launch(): Promise<Browser> {
   if (chromiumPath === undefined) throw new Error(missing);
   return chromium.launch({
@@ -40,6 +43,22 @@ export function launch(): Promise<Browser> {
   });
 }
 
+/** A page of its own, with a size that a test may change. */
+export async function blank(browser: Browser, options: BrowserContextOptions = {}): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  context.setDefaultTimeout(patience);
+  return context.newPage();
+}
+
+/** Waits until a page has nothing to do: what was asked of it before has happened, and is drawn. */
+export function settled(page: Page): Promise<void> {
+  return page.evaluate(async () => {
+    await new Promise((resolve) => requestIdleCallback(resolve));
+    await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+    await new Promise((resolve) => requestIdleCallback(resolve));
+  });
+}
+
 /** A page with everything that went wrong on it. */
 export interface Watched {
   readonly page: Page;
@@ -51,8 +70,7 @@ export interface Watched {
 }
 
 export async function open(browser: Browser, address: URL, options: BrowserContextOptions = {}): Promise<Watched> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
-  const page = await context.newPage();
+  const page = await blank(browser, options);
   const complaints: string[] = [];
   page.on("console", (message) => complaints.push(`${message.type()}: ${message.text()}`));
   page.on("pageerror", (error) => complaints.push(`error: ${error.message}`));
@@ -62,7 +80,7 @@ export async function open(browser: Browser, address: URL, options: BrowserConte
     if (!/^(?:file|data|blob):/u.test(request.url())) complaints.push(`request: ${request.url()}`);
   });
   await page.goto(address.href);
-  return { page, complaints, files, close: () => context.close() };
+  return { page, complaints, files, close: () => page.context().close() };
 }
 
 /** The drawing of each chart that the page shows: one of two arrangements. */
@@ -80,7 +98,7 @@ export function drawnCurves(page: Page): Promise<number[]> {
 /** Asks for the chart to explore of a figure, and waits until it is drawn; answers with the curves in it. */
 export async function explore(figure: Locator): Promise<number> {
   await figure.locator("button.explore").click();
-  await figure.locator(".live svg.main-svg").first().waitFor({ state: "attached", timeout: 30_000 });
+  await figure.locator(".live svg.main-svg").first().waitFor({ state: "attached" });
   return figure.locator(".live .scatterlayer .trace").count();
 }
 

@@ -87,135 +87,130 @@ const topics: readonly HandoutTopic[] = [
   fullWithLine,
 ];
 
-describe.skipIf(chromiumPath === undefined)(
-  `the handout on paper${chromiumPath ? "" : ` (${missing})`}`,
-  { timeout: 120_000 },
-  () => {
-    let browser: Browser;
-    let folder: string;
-    const machine = {
-      env: { ...process.env, CHROMIUM: chromiumPath },
-      platform: process.platform,
-      mark: "test",
-      allRights: true,
-    };
-    const signal = new AbortController().signal;
+describe.skipIf(chromiumPath === undefined)(`the handout on paper${chromiumPath ? "" : ` (${missing})`}`, () => {
+  let browser: Browser;
+  let folder: string;
+  const machine = {
+    env: { ...process.env, CHROMIUM: chromiumPath },
+    platform: process.platform,
+    mark: "test",
+    allRights: true,
+  };
+  const signal = new AbortController().signal;
 
-    beforeAll(async () => {
-      folder = await mkdtemp(join(tmpdir(), "haulbook-handout-"));
-      await writeFile(
-        join(folder, "handout.html"),
-        handoutHtml({ topics, address: reportsAddress("https://club.example/clinic") }),
-      );
-      await writeFile(join(folder, "without.html"), handoutHtml({ topics }));
-      browser = await launch();
-    }, 60_000);
+  beforeAll(async () => {
+    folder = await mkdtemp(join(tmpdir(), "haulbook-handout-"));
+    await writeFile(
+      join(folder, "handout.html"),
+      handoutHtml({ topics, address: reportsAddress("https://club.example/clinic") }),
+    );
+    await writeFile(join(folder, "without.html"), handoutHtml({ topics }));
+    browser = await launch();
+  });
 
-    afterAll(async () => {
-      await browser?.close();
-      await rm(folder, { recursive: true, force: true });
-    });
+  afterAll(async () => {
+    await browser?.close();
+    await rm(folder, { recursive: true, force: true });
+  });
 
-    it.each(["handout", "without"])("has one side for each topic: %s", async (name) => {
-      const pdf = join(folder, `${name}.pdf`);
-      expect(await printPage(machine, { page: join(folder, `${name}.html`), pdf, signal })).toBe(topics.length);
-      const text = await readFile(pdf, "latin1");
-      expect(isHandout(text)).toBe(true);
-      const boxes = [...text.matchAll(/\/MediaBox\s*\[([^\]]+)\]/gu)].map(([, box = ""]) =>
-        box.trim().split(/\s+/u).map(Number),
-      );
-      expect(boxes.length).toBeGreaterThan(0);
-      for (const [left, below, right = 0, above = 0] of boxes) {
-        expect([left, below]).toEqual([0, 0]);
-        // A4 in points, to the pixel of the browser.
-        expect(Math.abs(right - 595.28)).toBeLessThan(1);
-        expect(Math.abs(above - 841.89)).toBeLessThan(1);
-      }
-      expect((await readdir(folder)).filter((file) => file.endsWith(".part"))).toEqual([]);
-    });
+  it.each(["handout", "without"])("has one side for each topic: %s", async (name) => {
+    const pdf = join(folder, `${name}.pdf`);
+    expect(await printPage(machine, { page: join(folder, `${name}.html`), pdf, signal })).toBe(topics.length);
+    const text = await readFile(pdf, "latin1");
+    expect(isHandout(text)).toBe(true);
+    const boxes = [...text.matchAll(/\/MediaBox\s*\[([^\]]+)\]/gu)].map(([, box = ""]) =>
+      box.trim().split(/\s+/u).map(Number),
+    );
+    expect(boxes.length).toBeGreaterThan(0);
+    for (const [left, below, right = 0, above = 0] of boxes) {
+      expect([left, below]).toEqual([0, 0]);
+      // A4 in points, to the pixel of the browser.
+      expect(Math.abs(right - 595.28)).toBeLessThan(1);
+      expect(Math.abs(above - 841.89)).toBeLessThan(1);
+    }
+    expect((await readdir(folder)).filter((file) => file.endsWith(".part"))).toEqual([]);
+  });
 
-    it("cuts nothing and lets nothing overlap", async () => {
-      for (const name of ["handout", "without"]) {
-        const { page, complaints, close } = await open(browser, pathToFileURL(join(folder, `${name}.html`)), {
-          viewport: { width: 794, height: 1123 },
-        });
-        await page.emulateMedia({ media: "print" });
-        const sheets = await page.evaluate(() =>
-          [...document.querySelectorAll(".topic")].map((sheet) => {
-            const box = sheet.getBoundingClientRect();
-            const parts = [...sheet.children].map((part) => part.getBoundingClientRect());
-            const svg = sheet.querySelector(".drawing")?.getBoundingClientRect();
-            const holder = sheet.querySelector(".picture")?.getBoundingClientRect();
-            const gaps = parts.slice(1).map((part, index) => part.top - (parts[index]?.bottom ?? 0));
-            const within = (child: Element) => {
-              const own = child.getBoundingClientRect();
-              return own.left >= box.left - 1 && own.right <= box.right + 1 && own.bottom <= box.bottom + 1;
-            };
-            return {
-              name: sheet.getAttribute("aria-labelledby"),
-              height: box.height,
-              wants: sheet.scrollHeight,
-              leastGap: Math.min(...gaps),
-              outside: [...sheet.querySelectorAll("*")]
-                .filter((one) => !within(one))
-                .map((one) => one.outerHTML.slice(0, 80)),
-              picture: svg?.height ?? 0,
-              spills: (svg?.bottom ?? 0) - (holder?.bottom ?? 0),
-              line: (() => {
-                const own = sheet.querySelector<SVGSVGElement>(".reeving-drawing");
-                return own === null ? 0 : (13 * own.getBoundingClientRect().width) / own.viewBox.baseVal.width;
-              })(),
-            };
-          }),
-        );
-        expect(sheets).toHaveLength(topics.length);
-        for (const sheet of sheets) {
-          expect(sheet.wants, `${sheet.name}`).toBeLessThanOrEqual(Math.ceil(sheet.height));
-          expect(sheet.leastGap, `${sheet.name}`).toBeGreaterThan(5);
-          expect(sheet.spills, `${sheet.name}`).toBeLessThan(1);
-          expect(sheet.outside).toEqual([]);
-          expect(sheet.picture, `${sheet.name}`).toBeGreaterThan(leastPictures[sheet.name ?? ""] ?? 200);
-        }
-        // Words of the drawn line on paper: never smaller than 9 pixels, and only where there is room.
-        const words = Object.fromEntries(sheets.map(({ name: topic, line }) => [topic, line]));
-        expect(words.drawn).toBeGreaterThan(9);
-        expect(Object.keys(words).filter((topic) => words[topic] !== 0)).toEqual(["drawn"]);
-        expect(complaints).toEqual([]);
-        await close();
-      }
-    });
-
-    it("is clear to a reader without sight, and scrolls on no phone", async () => {
-      const { page, close } = await open(browser, pathToFileURL(join(folder, "handout.html")), {
-        viewport: { width: 360, height: 700 },
-        bypassCSP: true,
+  it("cuts nothing and lets nothing overlap", async () => {
+    for (const name of ["handout", "without"]) {
+      const { page, complaints, close } = await open(browser, pathToFileURL(join(folder, `${name}.html`)), {
+        viewport: { width: 794, height: 1123 },
       });
-      expect(await page.evaluate(() => document.scrollingElement?.scrollWidth)).toBeLessThanOrEqual(360);
-      await page.addScriptTag({ path: createRequire(import.meta.url).resolve("axe-core/axe.min.js") });
-      const found = await page.evaluate(async () => {
-        const axe = (
-          window as unknown as { axe: { run: () => Promise<{ violations: { id: string; help: string }[] }> } }
-        ).axe;
-        return (await axe.run()).violations.map(({ id, help }) => `${id}: ${help}`);
-      });
-      expect(found).toEqual([]);
+      await page.emulateMedia({ media: "print" });
+      const sheets = await page.evaluate(() =>
+        [...document.querySelectorAll(".topic")].map((sheet) => {
+          const box = sheet.getBoundingClientRect();
+          const parts = [...sheet.children].map((part) => part.getBoundingClientRect());
+          const svg = sheet.querySelector(".drawing")?.getBoundingClientRect();
+          const holder = sheet.querySelector(".picture")?.getBoundingClientRect();
+          const gaps = parts.slice(1).map((part, index) => part.top - (parts[index]?.bottom ?? 0));
+          const within = (child: Element) => {
+            const own = child.getBoundingClientRect();
+            return own.left >= box.left - 1 && own.right <= box.right + 1 && own.bottom <= box.bottom + 1;
+          };
+          return {
+            name: sheet.getAttribute("aria-labelledby"),
+            height: box.height,
+            wants: sheet.scrollHeight,
+            leastGap: Math.min(...gaps),
+            outside: [...sheet.querySelectorAll("*")]
+              .filter((one) => !within(one))
+              .map((one) => one.outerHTML.slice(0, 80)),
+            picture: svg?.height ?? 0,
+            spills: (svg?.bottom ?? 0) - (holder?.bottom ?? 0),
+            line: (() => {
+              const own = sheet.querySelector<SVGSVGElement>(".reeving-drawing");
+              return own === null ? 0 : (13 * own.getBoundingClientRect().width) / own.viewBox.baseVal.width;
+            })(),
+          };
+        }),
+      );
+      expect(sheets).toHaveLength(topics.length);
+      for (const sheet of sheets) {
+        expect(sheet.wants, `${sheet.name}`).toBeLessThanOrEqual(Math.ceil(sheet.height));
+        expect(sheet.leastGap, `${sheet.name}`).toBeGreaterThan(5);
+        expect(sheet.spills, `${sheet.name}`).toBeLessThan(1);
+        expect(sheet.outside).toEqual([]);
+        expect(sheet.picture, `${sheet.name}`).toBeGreaterThan(leastPictures[sheet.name ?? ""] ?? 200);
+      }
+      // Words of the drawn line on paper: never smaller than 9 pixels, and only where there is room.
+      const words = Object.fromEntries(sheets.map(({ name: topic, line }) => [topic, line]));
+      expect(words.drawn).toBeGreaterThan(9);
+      expect(Object.keys(words).filter((topic) => words[topic] !== 0)).toEqual(["drawn"]);
+      expect(complaints).toEqual([]);
       await close();
-    });
+    }
+  });
 
-    it("is not printed where there is no Chromium, or where nothing can be written", async () => {
-      const print = { page: join(folder, "handout.html"), pdf: join(folder, "none.pdf"), signal };
-      await expect(printPage({ ...machine, env: { CHROMIUM: "/nowhere/chromium" } }, print)).rejects.toThrow(
-        "There is no /nowhere/chromium",
-      );
-      await expect(printPage({ ...machine, env: { PATH: "" }, platform: "linux" }, print)).rejects.toThrow(
-        "Chromium was not found",
-      );
-      await expect(printPage({ ...machine, env: { CHROMIUM: "/bin/false" } }, print)).rejects.toThrow(
-        "did not print it (exit code 1)",
-      );
-      await mkdir(join(folder, "taken.pdf"));
-      await expect(printPage(machine, { ...print, pdf: join(folder, "taken.pdf") })).rejects.toThrow();
-      expect((await readdir(folder)).filter((file) => file.includes("none") || file.endsWith(".part"))).toEqual([]);
+  it("is clear to a reader without sight, and scrolls on no phone", async () => {
+    const { page, close } = await open(browser, pathToFileURL(join(folder, "handout.html")), {
+      viewport: { width: 360, height: 700 },
+      bypassCSP: true,
     });
-  },
-);
+    expect(await page.evaluate(() => document.scrollingElement?.scrollWidth)).toBeLessThanOrEqual(360);
+    await page.addScriptTag({ path: createRequire(import.meta.url).resolve("axe-core/axe.min.js") });
+    const found = await page.evaluate(async () => {
+      const axe = (window as unknown as { axe: { run: () => Promise<{ violations: { id: string; help: string }[] }> } })
+        .axe;
+      return (await axe.run()).violations.map(({ id, help }) => `${id}: ${help}`);
+    });
+    expect(found).toEqual([]);
+    await close();
+  });
+
+  it("is not printed where there is no Chromium, or where nothing can be written", async () => {
+    const print = { page: join(folder, "handout.html"), pdf: join(folder, "none.pdf"), signal };
+    await expect(printPage({ ...machine, env: { CHROMIUM: "/nowhere/chromium" } }, print)).rejects.toThrow(
+      "There is no /nowhere/chromium",
+    );
+    await expect(printPage({ ...machine, env: { PATH: "" }, platform: "linux" }, print)).rejects.toThrow(
+      "Chromium was not found",
+    );
+    await expect(printPage({ ...machine, env: { CHROMIUM: "/bin/false" } }, print)).rejects.toThrow(
+      "did not print it (exit code 1)",
+    );
+    await mkdir(join(folder, "taken.pdf"));
+    await expect(printPage(machine, { ...print, pdf: join(folder, "taken.pdf") })).rejects.toThrow();
+    expect((await readdir(folder)).filter((file) => file.includes("none") || file.endsWith(".part"))).toEqual([]);
+  });
+});

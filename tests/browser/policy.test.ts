@@ -5,9 +5,9 @@ import { pathToFileURL } from "node:url";
 import { describe, expect, it } from "vitest";
 import { buildIn, figureWith, payloadOf } from "./attack-pages.js";
 import { outside, visit } from "./attacks.js";
-import { chromiumPath, launch } from "./chromium.js";
+import { blank, chromiumPath, launch, settled } from "./chromium.js";
 
-describe.skipIf(chromiumPath === undefined)("the policy of a page", { timeout: 120_000 }, () => {
+describe.skipIf(chromiumPath === undefined)("the policy of a page", () => {
   it.each(["folder", "single"])("forbids every request and every script that was not there (%s)", async (form) => {
     const [folder, out, browser] = [mkdtempSync(join(tmpdir(), "haulbook-policy-")), await outside(), await launch()];
     try {
@@ -25,9 +25,9 @@ describe.skipIf(chromiumPath === undefined)("the policy of a page", { timeout: 1
         }));
         expect(trouble.filter((one) => /^(?:ran|dialog|window|went)/u.test(one))).toEqual([]);
         // The browser tells of a request before the policy stops it: what counts is that nothing arrives.
-        expect(out.taken()).toEqual([]);
+        expect(await out.taken(browser)).toEqual([]);
         expect(trouble.join("\n")).toContain("Content Security Policy");
-        const page = await browser.newPage();
+        const page = await blank(browser);
         await page.goto(pathToFileURL(path).href);
         await page.evaluate(async (address) => {
           const put = (name: string, attributes: Record<string, string>) => {
@@ -87,11 +87,11 @@ describe.skipIf(chromiumPath === undefined)("the policy of a page", { timeout: 1
               // Refused, as it must be.
             }
           }
-          await new Promise((resolve) => setTimeout(resolve, 500));
         }, out.address);
-        expect(out.taken(), file).toEqual([]);
+        await settled(page);
+        expect(await out.taken(browser), file).toEqual([]);
         expect(await page.evaluate(() => ("attacked" in window ? window.attacked : undefined)), file).toBeUndefined();
-        await page.close();
+        await page.context().close();
       }
     } finally {
       await browser.close();

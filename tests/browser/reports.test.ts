@@ -54,7 +54,6 @@ const sheet = { width: 680, height: 994 };
 
 describe.skipIf(chromiumPath === undefined)(
   `reports of this project in a browser${chromiumPath ? "" : ` (${missing})`}`,
-  { timeout: 120_000 },
   () => {
     let browser: Browser;
     let folder: string;
@@ -62,7 +61,7 @@ describe.skipIf(chromiumPath === undefined)(
     beforeAll(async () => {
       folder = await builtReports();
       browser = await launch();
-    }, 300_000);
+    });
 
     afterAll(async () => {
       await browser?.close();

@@ -13,7 +13,6 @@ const isOpen = (page: Page) => page.locator(".how:popover-open").count();
 
 describe.skipIf(chromiumPath === undefined)(
   `numbers that unfold in a browser${chromiumPath ? "" : ` (${missing})`}`,
-  { timeout: 60_000 },
   () => {
     let browser: Browser;
     let folder: string;
@@ -27,7 +26,7 @@ describe.skipIf(chromiumPath === undefined)(
       );
       address = pathToFileURL(join(folder, "worked.html"));
       browser = await launch();
-    }, 60_000);
+    });
 
     afterAll(async () => {
       await browser?.close();

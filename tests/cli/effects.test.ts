@@ -88,5 +88,5 @@ describe.skipIf(!existsSync(program))("the program itself", () => {
     const none = await run(["reports"]);
     expect(none.code).toBe(1);
     expect(none.err).toContain("No notebooks in notebooks");
-  }, 30_000);
+  });
 });

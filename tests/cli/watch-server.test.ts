@@ -110,7 +110,7 @@ describe("the server of a watch", () => {
       .map(({ address }) => address);
     for (const host of [...others, "127.0.0.2"]) {
       const code = await new Promise((done) => {
-        const socket = connect({ host, port, timeout: 2000 }, () => done("open"));
+        const socket = connect({ host, port, timeout: 60_000 }, () => done("open"));
         socket.on("error", (error: NodeJS.ErrnoException) => done(error.code));
         socket.on("timeout", () => done("no answer"));
       });

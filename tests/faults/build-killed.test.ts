@@ -20,9 +20,7 @@ async function allGone(folder: string): Promise<boolean> {
   return false;
 }
 
-test(`a build killed at ${kills} random moments: every page is whole, nothing stays behind`, {
-  timeout: 240_000,
-}, async () => {
+test(`a build killed at ${kills} random moments: every page is whole, nothing stays behind`, async () => {
   const place = clinicIn(join(scratch, "clinic"));
   // Pages of two versions, in all four ways: leading pages tell of both. Prose alone tells them apart, so that runs are remembered.
   const versions = [

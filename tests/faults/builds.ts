@@ -40,7 +40,7 @@ export function smallBuild(
   const own = {
     notebooks: Object.entries(paths).map(([name, path]) => ({ name, path })),
     outputFolder,
-    run: ({ path }: { readonly path: string }) => runNotebook({ path, cellSeconds: 30, notebookSeconds: 60 }),
+    run: ({ path }: { readonly path: string }) => runNotebook({ path, cellSeconds: 120, notebookSeconds: 240 }),
     files: realDisk(String(process.pid)),
   };
   return buildReports(smallRequest(own, changed));

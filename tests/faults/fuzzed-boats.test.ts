@@ -10,9 +10,7 @@ const shortBoat = smallBoat
   .replace(/ {2}halyard:\n.*?(?=catalogue:)/su, "")
   .replace(/^ +(?:braid 4|block 40|horn):.*\n/gmu, "");
 
-test(`${cases} damaged boat files: each is read, or refused with the place of what is wrong`, {
-  timeout: 120_000,
-}, () => {
+test(`${cases} damaged boat files: each is read, or refused with the place of what is wrong`, () => {
   const random = seeded(7);
   expect(Object.keys(boatOf(shortBoat, { file: "whole.yaml" }).lines)).toEqual(["mainsheet"]);
   const counts = { read: 0, refused: 0 };

@@ -50,7 +50,7 @@ function displaced(value: unknown, random: () => number): unknown {
     : { ...value, [key]: inner };
 }
 
-test(`${cases} damaged notebooks: each is read, or refused as no notebook`, { timeout: 60_000 }, async () => {
+test(`${cases} damaged notebooks: each is read, or refused as no notebook`, async () => {
   const random = seeded(7);
   const text = short();
   const file = join(folder, "hurt.ipynb");

@@ -19,9 +19,7 @@ afterAll(() => {
   rmSync(scratch, { recursive: true, force: true });
 });
 
-test(`a kernel killed at ${kills} random moments: the run fails and says so, the earlier pages stay whole`, {
-  timeout: 180_000,
-}, async () => {
+test(`a kernel killed at ${kills} random moments: the run fails and says so, the earlier pages stay whole`, async () => {
   const random = seeded(7);
   const outcomes = { failed: 0, built: 0 };
   const wrong: string[] = [];

@@ -12,7 +12,7 @@ beforeAll(async () => {
   const code = 'import { capstanRatio, fibres, prepareLine, tackle } from "haulbook";\nconst grip = { hold: 80 };';
   const options = { silent: false, store_history: false, allow_stdin: false, stop_on_error: true };
   expect(await kernel.ask("execute_request", { code, ...options })).toMatchObject({ status: "ok" });
-}, 60_000);
+});
 
 afterAll(() => kernel?.close());
 

@@ -45,7 +45,7 @@ describe.skipIf(!hasJupyter)(`notebooks under Jupyter${hasJupyter ? "" : ` (${mi
     await installKernelspec({ env, platform: process.platform, homeFolder: folder });
     const options = ["--execute", "--to", "notebook", "--output-dir", ran(), "--ExecutePreprocessor.timeout=120"];
     await run("jupyter-nbconvert", [...options, ...files], { cwd: notebooksFolder, env });
-  }, 600_000);
+  });
 
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -7,7 +7,7 @@ import { plainMarked } from "../../src/notebook/marker.js";
 import type { Shown } from "../../src/notebook/output.js";
 import { lightPalette, plotlyFigure } from "../../src/notebook/plotly.js";
 import { runNotebook } from "../../src/notebook/run.js";
-import { chromiumPath, launch, missing as noChromium } from "../browser/chromium.js";
+import { blank, chromiumPath, launch, missing as noChromium } from "../browser/chromium.js";
 import { root } from "../house/project.js";
 import { type NotebookServer, startNotebookServer } from "./server.js";
 
@@ -49,8 +49,7 @@ describe.skipIf(why !== "")(`a notebook in the classic front end${why === "" ? "
   /** Lets a page speak with the server and with nobody else. */
   async function openNotebook({ address, token }: NotebookServer): Promise<Page> {
     browser = await launch();
-    const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-    const opened = await context.newPage();
+    const opened = await blank(browser);
     await opened.route("**", (route) => {
       const url = route.request().url();
       if (url.startsWith(`${address}/`)) return route.continue();
@@ -70,17 +69,17 @@ describe.skipIf(why !== "")(`a notebook in the classic front end${why === "" ? "
     copyFileSync(join(root, "notebooks", file), join(server.folder, file));
     page = await openNotebook(server);
     const connected = () => (globalThis as Front).Jupyter?.notebook?.kernel?.is_connected() === true;
-    await page.waitForFunction(connected, undefined, { timeout: 60_000 });
+    await page.waitForFunction(connected);
     await page.evaluate(() => (globalThis as Front).Jupyter?.notebook?.execute_all_cells());
     const allRan = () =>
       (globalThis as Front).Jupyter?.notebook
         ?.get_cells()
         .every((cell) => cell.cell_type !== "code" || typeof cell.input_prompt_number === "number");
-    await page.waitForFunction(allRan, undefined, { timeout: 90_000 });
+    await page.waitForFunction(allRan);
     const path = join(root, "notebooks", file);
-    const { cells } = await runNotebook({ path, cellSeconds: 60, notebookSeconds: 90 });
+    const { cells } = await runNotebook({ path, cellSeconds: 120, notebookSeconds: 240 });
     built = cells.flatMap((cell) => (cell.type === "code" ? cell.outputs : [])).filter((one) => one.kind !== "stream");
-  }, 240_000);
+  });
 
   afterAll(async () => {
     await browser?.close();

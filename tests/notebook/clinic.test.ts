@@ -27,7 +27,7 @@ function surroundings(currentFolder: string): { effects: Surroundings; said: { t
     err: say,
     now: () => performance.now(),
     run: (notebook, inputs) =>
-      runNotebook({ path: path.resolve(currentFolder, notebook), inputs, cellSeconds: 60, notebookSeconds: 120 }),
+      runNotebook({ path: path.resolve(currentFolder, notebook), inputs, cellSeconds: 120, notebookSeconds: 240 }),
     plotly: async () => "window.Plotly = {};",
     open: async () => {},
     installKernel: async () => "",
@@ -39,7 +39,7 @@ function surroundings(currentFolder: string): { effects: Surroundings; said: { t
 }
 
 describe("a new clinic folder", () => {
-  it("is made, refuses to be made again, and builds as it is", { timeout: 180_000 }, async () => {
+  it("is made, refuses to be made again, and builds as it is", async () => {
     const first = surroundings(base);
     expect(await dispatch(["new", "clinic"], first.effects), first.said.text).toBe(0);
     expect(await dispatch(["new", "clinic"], first.effects)).toBe(1);

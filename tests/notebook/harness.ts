@@ -28,7 +28,7 @@ export function runHarness(): RunHarness {
     scratch.remove();
   });
   const run: RunHarness["run"] = (file, more = {}) =>
-    runNotebook({ path: file, cellSeconds: 20, notebookSeconds: 40, ...more });
+    runNotebook({ path: file, cellSeconds: 120, notebookSeconds: 240, ...more });
   return {
     scratch,
     temporary,

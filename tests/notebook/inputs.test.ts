@@ -67,7 +67,7 @@ describe("a run", () => {
   const told = async (more: Parameters<typeof run>[1]) =>
     outputsOf(await run(scratch.notebook("asks", [asking]), more)).flat();
 
-  test("hands its files to the notebook, and none that are left over", { timeout: 60_000 }, async () => {
+  test("hands its files to the notebook, and none that are left over", async () => {
     const environment = { ...process.env, HAULBOOK_INPUT: "stray.yaml", HAULBOOK_INPUT_2: "stray too.yaml" };
     const said = (text: string) => [{ kind: "stream", stream: "stdout", text }];
     expect(await told({ environment, inputs: ["boats/one.yaml"] })).toEqual(said("boats/one.yaml none\n"));

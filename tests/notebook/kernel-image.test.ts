@@ -17,7 +17,8 @@ async function talk(
   more: { readonly imageSeconds?: number } = {},
 ) {
   const environment = { ...process.env, [dataModeVariable]: "data" };
-  const kernel = await startKernel({ folder: scratch.folder, environment, image, ...more });
+  const patience = { startSeconds: 240, imageSeconds: 120 };
+  const kernel = await startKernel({ folder: scratch.folder, environment, image, ...patience, ...more });
   const written: string[] = [];
   for (const cell of cells) {
     const { reply, idle } = kernel.execute(cell, ({ content }) => {
@@ -38,9 +39,7 @@ const cells = [
   'throw new Error("as it should");',
 ];
 
-test("a kernel of an image does what any kernel does, and has read the library already", {
-  timeout: 120_000,
-}, async () => {
+test("a kernel of an image does what any kernel does, and has read the library already", async () => {
   const image = await kernelImage();
   expect(image).toBeDefined();
   const [plain, ahead] = await Promise.all([talk(undefined, cells), talk(image, cells)]);
@@ -55,7 +54,7 @@ test("a kernel of an image does what any kernel does, and has read the library a
   expect(lines(ahead.written)).toEqual(lines(plain.written));
 });
 
-test("a kernel starts without an image that is damaged", { timeout: 60_000 }, async () => {
+test("a kernel starts without an image that is damaged", async () => {
   const damaged = path.join(scratch.folder, "damaged.image");
   for (const content of ["", "no image", Buffer.alloc(100_000, 7)]) {
     writeFileSync(damaged, content);
@@ -64,7 +63,7 @@ test("a kernel starts without an image that is damaged", { timeout: 60_000 }, as
   }
 });
 
-test("a kernel starts without an image from which none comes up", { timeout: 60_000 }, async () => {
+test("a kernel starts without an image from which none comes up", async () => {
   const [entry, silent] = ["silent.cjs", "silent.image"].map((name) => path.join(scratch.folder, name)) as [
     string,
     string,
@@ -78,7 +77,7 @@ test("a kernel starts without an image from which none comes up", { timeout: 60_
   expect(written).toContain("42\n");
 });
 
-test("an image takes the place of earlier ones and of what was left unfinished", { timeout: 60_000 }, async () => {
+test("an image takes the place of earlier ones and of what was left unfinished", async () => {
   const folder = path.join(scratch.folder, "images");
   mkdirSync(folder);
   for (const name of ["earlier.image", "left.part", "now.part"]) writeFileSync(path.join(folder, name), "");

@@ -1,17 +1,14 @@
 import { spawn } from "node:child_process";
-import { readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { createServer } from "node:net";
 import path from "node:path";
-import { setTimeout as pause } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { openChannels } from "../../src/notebook/channels.js";
 import { freePorts, writeConnection } from "../../src/notebook/connection.js";
 import { startKernel } from "../../src/notebook/kernel.js";
 import { kernelCommand } from "../../src/notebook/tslab.js";
 import { scratchFolder } from "./scratch.js";
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const folder = path.dirname(fileURLToPath(import.meta.url));
 
@@ -56,9 +53,7 @@ test("a port that another program took means another try", async () => {
   expect((await reply).status).toBe("ok");
   await idle;
   expect(written).toContain("42\n");
-  const started = performance.now();
   expect(await kernel.close()).toEqual({ code: 0, signal: null });
-  expect(performance.now() - started).toBeLessThan(1000);
   expect(kernel.pid !== undefined && alive(kernel.pid)).toBe(false);
   server.close();
 });
@@ -80,10 +75,10 @@ const program = (ending: string) => `
   setInterval(() => {}, 1000);`;
 
 test.each([
-  ["SIGINT", ""],
-  ["SIGTERM", ""],
-  ["exit", "setTimeout(() => process.exit(5), 100);"],
-])("no kernel is left behind after %s of this process", async (cause, ending) => {
+  ["SIGINT", "", [null, "SIGINT"]],
+  ["SIGTERM", "", [null, "SIGTERM"]],
+  ["SIGUSR2", 'process.on("SIGUSR2", () => process.exit(5));', [5, null]],
+] as const)("no kernel is left behind after %s of this process", async (cause, ending, how) => {
   const scratch = scratchFolder();
   try {
     const temporary = { ...process.env, TMPDIR: scratch.folder };
@@ -95,12 +90,9 @@ test.each([
     const ended = new Promise<unknown[]>((done) => child.once("exit", (...how) => done(how)));
     const pid = await new Promise<number>((done) => child.stdout.once("data", (text) => done(Number(text))));
     expect(alive(pid)).toBe(true);
-    if (cause.startsWith("SIG")) child.kill(cause as NodeJS.Signals);
-    const how = await ended;
-    if (cause.startsWith("SIG")) expect(how).toEqual([null, cause]);
-    else expect(how[0]).toBe(5);
-    for (let wait = 0; wait < 50 && alive(pid); wait += 1) await new Promise((done) => setTimeout(done, 20));
-    expect(alive(pid)).toBe(false);
+    child.kill(cause);
+    expect(await ended).toEqual(how);
+    await expect.poll(() => alive(pid)).toBe(false);
     expect(readdirSync(scratch.folder)).toEqual([]);
   } finally {
     scratch.remove();
@@ -127,11 +119,13 @@ test("a kernel of Jupyter ends when its front end was killed, even while a cell 
     channels = openChannels({ connection, onReply: () => answered(), onBroadcast: () => {}, onBadMessage: () => {} });
     channels.send("shell", "kernel_info_request", {});
   });
-  channels?.send("shell", "execute_request", { code: "for (;;);", silent: false });
-  await pause(500);
+  const begun = path.join(connection.folder, "begun");
+  const code = `import { writeFileSync } from "fs";\nwriteFileSync(${JSON.stringify(begun)}, "");\nfor (;;);`;
+  channels?.send("shell", "execute_request", { code, silent: false });
+  await expect.poll(() => existsSync(begun)).toBe(true);
   expect(alive(pid)).toBe(true);
   front.kill("SIGKILL");
-  await expect.poll(() => alive(pid), { timeout: 15_000 }).toBe(false);
+  await expect.poll(() => alive(pid)).toBe(false);
   channels?.close();
   rmSync(connection.folder, { recursive: true });
 });

@@ -2,11 +2,9 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { installKernelspec } from "../../src/notebook/kernelspec.js";
 import { importDisplay, type Scratch, scratchFolder } from "./scratch.js";
-
-vi.setConfig({ testTimeout: 90_000 });
 
 const hasJupyter = spawnSync("jupyter", ["--version"]).status === 0;
 const listCommand = hasJupyter ? kernelspecCommand() : [];

@@ -4,7 +4,7 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { afterAll, expect, test } from "vitest";
 import { liveHtml } from "../../src/notebook/html.js";
-import { chromiumPath, launch } from "../browser/chromium.js";
+import { blank, chromiumPath, launch } from "../browser/chromium.js";
 import { demoFigure } from "./figures.js";
 import { scratchFolder } from "./scratch.js";
 
@@ -24,14 +24,18 @@ test.skipIf(chromiumPath === undefined && process.env.CI === undefined)(
     const nasty = { ...demoFigure, title: "</script><script>window.broken = true</script>" };
     const browser = await launch();
     try {
-      const tab = await browser.newPage();
+      const tab = await blank(browser);
       const wrong: string[] = [];
       tab.on("pageerror", (error) => wrong.push(error.message));
       tab.on("request", (request) => void (request.url().startsWith("http") && wrong.push(request.url())));
       const look = async (figures: string[]) => {
         writeFileSync(file, page(figures));
         await tab.goto(pathToFileURL(file).href);
-        await tab.waitForTimeout(300);
+        await tab.waitForFunction(() =>
+          [...document.querySelectorAll("[id^=haulbook-figure]")].every(
+            (place) => place.querySelector(".scatterlayer path.js-line") ?? place.textContent,
+          ),
+        );
         return tab.evaluate(() => {
           const seen = globalThis as { taken?: number; broken?: boolean };
           const places = [...document.querySelectorAll("[id^=haulbook-figure]")];
@@ -55,5 +59,4 @@ test.skipIf(chromiumPath === undefined && process.env.CI === undefined)(
       await browser.close();
     }
   },
-  60_000,
 );

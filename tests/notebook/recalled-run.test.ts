@@ -51,7 +51,7 @@ const quick = { run: async () => ({ name: "page", cells: [] }) };
 const prose = (source: string) => ({ cell_type: "markdown", source });
 const code = (source: string, ...tags: string[]) => ({ cell_type: "code", source, metadata: { tags } });
 
-describe("a remembered run", { timeout: 120_000 }, () => {
+describe("a remembered run", () => {
   it("is used while nothing that decides it changes; prose may", async () => {
     const page = kept("fresh", [prose("# One?"), code("console.log(6 * 7)")]);
     expect(await page.build()).toMatchObject({ state: "missing", why: "missing, never run before", printed: "42\n" });

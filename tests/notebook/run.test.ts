@@ -1,12 +1,10 @@
 import { execFileSync } from "node:child_process";
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { NotANotebookError } from "../../src/notebook/errors.js";
 import { outputsOf, runHarness } from "./harness.js";
 import { importDisplay } from "./scratch.js";
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const { scratch, temporary, run, failure } = runHarness();
 

@@ -11,7 +11,7 @@ import { about, type Project, projectWithPackage } from "./packed.js";
 let project: Project;
 beforeAll(() => {
   project = projectWithPackage();
-}, 60_000);
+});
 afterAll(() => project?.remove());
 
 const read = (file: string) => readFileSync(join(project.installed, file), "utf8");

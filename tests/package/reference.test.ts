@@ -29,7 +29,7 @@ beforeAll(async () => {
   // Ends with an error where a public function says nothing of itself, or a link leads nowhere.
   await promisify(execFile)(process.execPath, [tool, ...options], { cwd: root });
   reference = JSON.parse(readFileSync(join(folder, "names.json"), "utf8")) as Reference;
-}, 120_000);
+});
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

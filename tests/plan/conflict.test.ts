@@ -12,8 +12,6 @@ beforeAll(async () => {
   solver = await loadSolver();
 });
 
-const patience = { timeout: 120_000 };
-
 /** Fewest limits that no choice keeps together, by trying every set. */
 function fewestInConflict({ lines, limits }: PlannedBoat): number {
   const choices = everyChoice(lines);
@@ -26,7 +24,7 @@ function fewestInConflict({ lines, limits }: PlannedBoat): number {
   return Math.min(...sizes);
 }
 
-describe("limits in conflict", patience, () => {
+describe("limits in conflict", () => {
   it("are none exactly where some choice keeps all, and as few as trying every set gives", () => {
     const sizes: number[] = [];
     fc.assert(
@@ -110,7 +108,7 @@ describe("limits in conflict", patience, () => {
   });
 });
 
-describe("the price of a limit", patience, () => {
+describe("the price of a limit", () => {
   it("is the least mass with it less the least mass without it, by trying every choice", () => {
     fc.assert(
       fc.property(wholeBoat, (boat) => {

@@ -17,7 +17,7 @@ function unbeaten(all: readonly number[][]): number[][] {
 }
 
 /** A busy machine may be slow; nothing here is about time. */
-describe("the front", { timeout: 120_000 }, () => {
+describe("the front", () => {
   it("is the whole front of trying every choice, where that is small", () => {
     fc.assert(
       fc.property(wholeBoat, (boat) => {

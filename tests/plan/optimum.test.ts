@@ -13,10 +13,9 @@ beforeAll(async () => {
 
 const runs = { seed: 7, numRuns: 200 };
 /** A busy machine may be slow; nothing here is about time. */
-const patience = { timeout: 120_000 };
 const least = (boat: PlannedBoat) => optimum(solver, boat, ["dry"])?.totals.dry ?? Number.POSITIVE_INFINITY;
 
-describe("the best choice", patience, () => {
+describe("the best choice", () => {
   it("is that of trying every choice, on 200 small boats, to the last milligram, millinewton and cent", () => {
     let possible = 0;
     fc.assert(
@@ -123,7 +122,7 @@ describe("the best choice", patience, () => {
   });
 });
 
-describe("the plan for the bad end of the friction band", patience, () => {
+describe("the plan for the bad end of the friction band", () => {
   it("is that of trying every choice with the values of the 95th percentile", () => {
     fc.assert(
       fc.property(wholeBoat, (boat) => {

@@ -18,7 +18,6 @@ import { everyChoice } from "./whole-boat.js";
 const boat = boatOf(smallBoat, here);
 const planned = plannedBoatOf(boat);
 const solver = await loadSolver();
-const patience = { timeout: 120_000 };
 
 /** The small boat with a few of its real options a line, and a limit on its hand force. */
 const someBoat: fc.Arbitrary<PlannedBoat> = fc
@@ -53,7 +52,7 @@ function byHand({ lines, limits }: PlannedBoat): number {
   return Math.min(Number.POSITIVE_INFINITY, ...masses);
 }
 
-describe("plans with the options of a boat file", patience, () => {
+describe("plans with the options of a boat file", () => {
   it("are those of trying every choice, on 200 boats", () => {
     let possible = 0;
     fc.assert(
@@ -151,17 +150,13 @@ describe("the ways of a line", () => {
 describe.each(demoNames)("the plan of %s", (name) => {
   const demo = boatOf(demoText(`${name}.yaml`), demoPlace(name));
 
-  it.each([false, true])(
-    "with limits at the bad end: %s, exists, is proven at 25 points, and is safe",
-    (robust) => {
-      const one = plannedBoatOf(demo, { robust });
-      for (const { options } of one.lines) expect(options.length).toBeLessThanOrEqual(40);
-      const { points } = front(solver, one);
-      expect(points.length).toBeGreaterThanOrEqual(25);
-      for (const { proofs } of points)
-        for (const { gap, status } of proofs) expect([gap, status]).toEqual([0, "proven optimal"]);
-      expect(checkBoat(boatAsPlanned(demo, points[0]!.choice)).safe).toBe(true);
-    },
-    120_000,
-  );
+  it.each([false, true])("with limits at the bad end: %s, exists, is proven at 25 points, and is safe", (robust) => {
+    const one = plannedBoatOf(demo, { robust });
+    for (const { options } of one.lines) expect(options.length).toBeLessThanOrEqual(40);
+    const { points } = front(solver, one);
+    expect(points.length).toBeGreaterThanOrEqual(25);
+    for (const { proofs } of points)
+      for (const { gap, status } of proofs) expect([gap, status]).toEqual([0, "proven optimal"]);
+    expect(checkBoat(boatAsPlanned(demo, points[0]!.choice)).safe).toBe(true);
+  });
 });

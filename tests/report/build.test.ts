@@ -89,28 +89,37 @@ describe("build", () => {
 
   it("gives the same bytes twice, whatever order the runs end in", async () => {
     const [one, other] = [memoryDisk(), memoryDisk()];
-    const delay = (name: string) => new Promise((go) => setTimeout(go, name === "first" ? 20 : 0));
+    const ended: string[] = [];
+    const order = ["third", "second", "first"];
+    const turn = async (name: string) => {
+      while (order[ended.length] !== name) await new Promise(setImmediate);
+      ended.push(name);
+    };
     await buildReports(request(one));
     await buildReports(
       request(other, {
         sideBySide: 3,
         now: () => Math.random() * 1e6,
         run: async ({ name }) => {
-          await delay(name);
+          await turn(name);
           return variant(name);
         },
       }),
     );
+    expect(ended).toEqual(order);
     expect([...other.texts].sort()).toEqual([...one.texts].sort());
   });
 
   it("runs no more notebooks at a time than it is told", async () => {
     let running = 0;
     let most = 0;
+    let wanted = 3;
     const run = async ({ name }: NotebookFile) => {
       running += 1;
       most = Math.max(most, running);
-      await new Promise((go) => setTimeout(go, 5));
+      // All that may run side by side do, and another that came too early would be seen.
+      while (most < wanted) await new Promise(setImmediate);
+      for (let turn = 0; turn < 20; turn += 1) await new Promise(setImmediate);
       running -= 1;
       return variant(name);
     };
@@ -119,6 +128,7 @@ describe("build", () => {
     expect(most).toBe(3);
     for (const sideBySide of [2, 1]) {
       most = 0;
+      wanted = sideBySide;
       await buildReports(request(memoryDisk(), { run, sideBySide }));
       expect(most).toBe(sideBySide);
     }

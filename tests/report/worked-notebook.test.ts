@@ -30,14 +30,14 @@ show(result({ label: "Hold", text: printForce(hold.value), working: hold }));
 show(question({ question: "What is left?", answer: \`[[spare: \${figures(400 - hold.value)} N]]\` }));
 `;
 
-describe("a notebook whose numbers unfold", { timeout: 120_000 }, () => {
+describe("a notebook whose numbers unfold", () => {
   it("compiles in the kernel, runs, and becomes a page", async () => {
     const file = harness.scratch.notebook("numbers", [
       { type: "markdown", source: "# What unfolds?" },
       preparation,
       page,
     ]);
-    const executed = await harness.run(file, { cellSeconds: 60, notebookSeconds: 120 });
+    const executed = await harness.run(file);
     const made = reportPage(executed, {});
     // Four numbers of the page, and two in panels that lead to earlier steps.
     expect(made.match(/<button(?: class="worked")? popovertarget="[^"]+">/gu)).toHaveLength(6);
@@ -51,7 +51,7 @@ describe("a notebook whose numbers unfold", { timeout: 120_000 }, () => {
       { type: "markdown", source: "# What unfolds?" },
       `import { formulas, worked } from "haulbook";\nworked(formulas.capstan, { wrapAngle: 1 });\n`,
     ]);
-    const error = await harness.failure(file, { cellSeconds: 60, notebookSeconds: 120 });
+    const error = await harness.failure(file);
     expect(error.message).toMatch(/frictionCoefficient/u);
   });
 });

@@ -39,5 +39,5 @@ describe("bibliography", () => {
         (source === undefined || sourceOf(source).seen === "from memory"),
     );
     expect(wrong.map(({ id }) => id)).toEqual([]);
-  }, 60_000);
+  });
 });
