@@ -410,6 +410,7 @@ export {
 export type { Estimate } from "./calibration/estimate.js";
 export { type LineLaw, lineBands, lineLaw } from "./calibration/line-law.js";
 export { expectedHandForce, type LawBands, type MeasuredLaw, type PullInput } from "./calibration/measured-law.js";
+export { type MeasuredLosses, measuredLosses } from "./calibration/measured-losses.js";
 export { type NextMeasurement, type NextOptions, nextMeasurements, nextWords } from "./calibration/next-measurement.js";
 export type { LeftOut } from "./calibration/outliers.js";
 export type { Observation, Reading, Way } from "./calibration/reading.js";

@@ -1,20 +1,25 @@
 import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
+import type { Line } from "../reeving/line.js";
+import { equalTurns } from "./equal-turns.js";
 import { possiblePulls } from "./impossible.js";
 import { fitLaw, type LawFit, type LawFitInput } from "./law-fit.js";
 import { type LawBands, lawOf, lawOfPrior, type MeasuredLaw, priorOf } from "./measured-law.js";
 import { findOutliers, type LeftOut } from "./outliers.js";
 import type { Observation, Reading } from "./reading.js";
 import { calibrationRecords } from "./records.js";
+import { type EaseLaw, roveLaw } from "./rove-law.js";
 import { unknownLine } from "./unknown-line.js";
 
 /** What the readings of one line, dry or wet, came to. */
 export interface LineCalibration {
   readonly line: string;
   readonly wet: boolean;
-  /** Equal turns, where they were counted. */
+  /** Equal turns, where they were counted or the purchase tells them. */
   readonly turns?: number;
   readonly purchase: number;
+  /** What the line leaves while it is eased, by the balance of its reeving; absent where that is the inverse of hauling. */
+  readonly ease?: EaseLaw;
   /** Readings that were given. */
   readonly readings: number;
   /** Pulls that the fit rests on. */
@@ -36,6 +41,8 @@ export interface LineCalibration {
 export interface CalibrateOptions {
   /** Bands of ratio and drag of a line before it is measured; by default those of a line that nobody knows. */
   readonly prior?: (line: string, turns: number | undefined) => LawBands | undefined;
+  /** A line as it was read, with the losses of its turns in proportion; by default of equal turns, as turns and purchase tell. */
+  readonly rove?: (line: string) => Line | undefined;
   /** Scatter of a pull that is read again, over the pull [-]; by default the record. */
   readonly repeatability?: number;
 }
@@ -48,8 +55,10 @@ const differentLoads = 1.2;
  *
  *     T_haul = k T + c,   T_ease = (T − c) / k;   k = √(T_haul / T_ease) where there is one pair and no drag
  *
+ * A tackle eases by its own balance: one loss a turn that gives the hauling ratio k leaves a T − b c, which is not the inverse.
+ *
  * @param readings  readings of any number of lines; dry and wet are kept apart
- * @param options  prior bands, repeatability [-], 0.001 to 0.5
+ * @param options  prior bands, reeving, repeatability [-], 0.001 to 0.5
  * @returns one calibration a line, in the order in which they first appear; what was left out stands there with row and reason
  * Valid for a line whose loss is the same both ways: no ratchet that grips, no cleat.
  * Source: iso-28037 for the weighted fit. Example: calibrate([{ row: 1, line: "lead", load: 100, haul: 110, ease: 91, resolution: 1, wet: false }])[0].pulls.length → 2
@@ -67,14 +76,18 @@ export function calibrate(readings: readonly Reading[], options: CalibrateOption
 
 function calibrateLine(readings: readonly Reading[], options: CalibrateOptions): LineCalibration {
   const { line, wet, turns, purchase = 1 } = readings[0]!;
+  const rove = roveOf(readings, options);
   const repeatability = within("share", options.repeatability ?? calibrationRecords.repeatability.value, 0.001, 0.5);
   const multiple = calibrationRecords.outlierMultiple.value;
-  const prior = options.prior?.(line, turns) ?? unknownLine(turns);
+  const prior = options.prior?.(line, turns) ?? unknownLine(turns, purchase);
   const possible = possiblePulls(readings, multiple * repeatability);
   const withoutDrag = !spread(possible.observations);
-  const agreed = findOutliers({ observations: possible.observations, repeatability, withoutDrag }, multiple);
+  const agreed = findOutliers(
+    { observations: possible.observations, repeatability, withoutDrag, ease: rove.ease },
+    multiple,
+  );
   const dragSettled = spread(agreed.kept);
-  const input: LawFitInput = { observations: agreed.kept, repeatability };
+  const input: LawFitInput = { observations: agreed.kept, repeatability, ease: rove.ease };
   const fitted = settled(fitLaw({ ...input, withoutDrag: !dragSettled, start: agreed.law }));
   const noiseFactor = fitted === undefined ? 1 : noiseOf(fitted);
   const widened =
@@ -86,8 +99,9 @@ function calibrateLine(readings: readonly Reading[], options: CalibrateOptions):
   return {
     line,
     wet,
-    ...(turns !== undefined && { turns }),
+    ...(rove.turns !== undefined && { turns: rove.turns }),
     purchase,
+    ...(rove.ease && { ease: rove.ease }),
     readings: readings.length,
     pulls: agreed.kept,
     leftOut: [...possible.leftOut, ...agreed.leftOut].sort((one, other) => one.row - other.row),
@@ -96,8 +110,43 @@ function calibrateLine(readings: readonly Reading[], options: CalibrateOptions):
     prior,
     posterior,
     noiseFactor,
-    notes: notesOn({ fit, dragSettled, prior, posterior, noiseFactor }),
+    notes: [...rove.notes, ...notesOn({ fit, dragSettled, prior, posterior, noiseFactor })],
   };
+}
+
+/** How the readings' line eases, and what had to be assumed of it. */
+interface RoveReadings {
+  readonly ease?: EaseLaw;
+  readonly turns?: number;
+  readonly notes: readonly string[];
+}
+
+/** The reeving behind the readings of one line: as given, as turns and purchase tell, or unknown. */
+function roveOf(readings: readonly Reading[], { rove }: CalibrateOptions): RoveReadings {
+  const { line, turns, purchase = 1 } = readings[0]!;
+  const given = rove?.(line);
+  const load = readings.reduce((most, reading) => Math.max(most, reading.load), 1);
+  if (given !== undefined) return { ...easeOf(given, load), ...(turns !== undefined && { turns }), notes: [] };
+  const equal = equalTurns({ turns, purchase });
+  if (equal !== undefined) {
+    const notes =
+      purchase === 1 ? [] : [`Fitted through ${equal.words}, one loss at each of its ${equal.turns} turns.`];
+    return { ...easeOf(equal.line, load), turns: equal.turns, notes };
+  }
+  return {
+    ...(turns !== undefined && { turns }),
+    notes:
+      purchase === 1
+        ? []
+        : [
+            `How a purchase of ${figures(purchase)}:1 is rove${turns === undefined ? "" : ` with ${turns} turns`} is not known: it is taken to lose the same share both ways, which a tackle does not.`,
+          ],
+  };
+}
+
+/** Only where a tackle is among the stations does a line ease by another law than the inverse of hauling. */
+function easeOf(line: Line, load: number): Pick<RoveReadings, "ease"> {
+  return line.stations.some(({ kind }) => kind === "tackle") ? { ease: roveLaw(line, load) } : {};
 }
 
 /** Largest error of the logarithm of a ratio that is worth a number [-]. */

@@ -3,9 +3,9 @@ import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
 import { figures } from "../quantity/print.js";
 import type { Line } from "../reeving/line.js";
-import { scaledLine } from "../reeving/scaled.js";
 import type { Measured } from "../reeving/station.js";
 import type { LineCalibration } from "./calibrate.js";
+import { withFactors } from "./line-factors.js";
 import { lineLaw } from "./line-law.js";
 
 /** What brings a line of the catalogue to what was measured. */
@@ -106,17 +106,6 @@ function canBe(model: () => number): boolean {
     if (error instanceof ValueError) return false;
     throw error;
   }
-}
-
-function withFactors(line: Line, loss: number, drag: number): Line {
-  const scaled = scaledLine(line, { bearing: loss, bending: loss, sliding: loss, drag });
-  const { constantTerm, diameterTerm } = line.rope.stiffness;
-  const stiffness = {
-    ...scaled.rope.stiffness,
-    constantTerm: drag * constantTerm,
-    diameterTerm: drag * diameterTerm,
-  };
-  return { ...scaled, rope: { ...scaled.rope, stiffness } };
 }
 
 function extraTurn({ ratio, drag }: { readonly ratio: number; readonly drag: number }): Measured {

@@ -1,5 +1,6 @@
 import { weightedLeastSquares } from "../numerics/least-squares.js";
 import type { Observation } from "./reading.js";
+import { type EaseLaw, inverseEase } from "./rove-law.js";
 
 /** Normal knowledge of a law before it is measured: logarithm of its ratio, and its drag [N]. */
 export interface LawPrior {
@@ -17,6 +18,8 @@ export interface LawFitInput {
   readonly noiseFactor?: number;
   /** Take the drag as none: for pulls at a single load. */
   readonly withoutDrag?: boolean;
+  /** What the line leaves while it is eased; the inverse of its hauling law when absent. */
+  readonly ease?: EaseLaw | undefined;
   /** A law near the one that is sought; by default the pulls tell where to begin. */
   readonly start?: Pick<LawFit, "logRatio" | "drag"> | undefined;
 }
@@ -44,22 +47,30 @@ export interface Expected {
 /**
  * Pull that a law expects at the hand.
  *
- *     T_haul = k T + c,   T_ease = (T − c) / k
+ *     T_haul = k T + c,   T_ease = a T − b c;   a = b = 1 / k where the tension passes one turn after the other
  *
  * @param law  ln k [-] and c [N]
  * @param tension  T [N]
  * @param way  hauling or easing
+ * @param ease  a and b over ln k [-]
  * @returns pull [N] with its slopes [N, -]
  */
 export function expectedPull(
   { logRatio, drag }: Pick<LawFit, "logRatio" | "drag">,
   tension: number,
   way: Observation["way"],
+  ease: EaseLaw = inverseEase,
 ): Expected {
-  const k = Math.exp(logRatio);
-  if (way === "hauling") return { force: k * tension + drag, byLogRatio: k * tension, byDrag: 1 };
-  const force = (tension - drag) / k;
-  return { force, byLogRatio: -force, byDrag: -1 / k };
+  if (way === "hauling") {
+    const hauled = Math.exp(logRatio) * tension;
+    return { force: hauled + drag, byLogRatio: hauled, byDrag: 1 };
+  }
+  const { ratio, drag: share, ratioSlope, dragSlope } = ease(logRatio);
+  return {
+    force: ratio * tension - share * drag,
+    byLogRatio: ratioSlope * tension - dragSlope * drag,
+    byDrag: -share,
+  };
 }
 
 /**
@@ -80,7 +91,7 @@ const mostSteps = 100;
 
 /**
  * Fits ratio and drag of a law to pulls, with or without a prior: weighted least squares, step by step on the
- * linearised law; the expected scatter follows the fitted law, not the single reading.
+ * linearised law, which eases as the reeving does; the expected scatter follows the fitted law, not the single reading.
  *
  *     minimise Σ ((reading − law) / σ)² + ((ln k − m_k) / s_k)² + ((c − m_c) / s_c)²
  *
@@ -125,7 +136,7 @@ function found(input: LawFitInput, logRatio: number, drag: number): LawFit | und
 
 /** The linearised law at a point: a row for each pull, and one for each half of the prior. */
 function systemAt(input: LawFitInput, logRatio: number, drag: number) {
-  const { observations, prior, repeatability, noiseFactor = 1, withoutDrag } = input;
+  const { observations, prior, repeatability, noiseFactor = 1, withoutDrag, ease } = input;
   const priorRows = prior === undefined ? 0 : withoutDrag ? 1 : 2;
   const rows = observations.length + priorRows;
   const [byLogRatio, byDrag, observed, sigmas] = Array.from({ length: 4 }, () => new Float64Array(rows)) as [
@@ -135,7 +146,7 @@ function systemAt(input: LawFitInput, logRatio: number, drag: number) {
     Float64Array,
   ];
   observations.forEach(({ tension, way, force, resolution }, row) => {
-    const expected = expectedPull({ logRatio, drag }, tension, way);
+    const expected = expectedPull({ logRatio, drag }, tension, way, ease);
     byLogRatio[row] = expected.byLogRatio;
     byDrag[row] = expected.byDrag;
     observed[row] = force - expected.force;

@@ -2,6 +2,7 @@ import type { Band } from "../sources/band.js";
 import { type Estimate, forceBand, normalEstimate, ratioEstimate, sigmaOfBand } from "./estimate.js";
 import { expectedPull, type LawFit, type LawPrior } from "./law-fit.js";
 import type { Way } from "./reading.js";
+import type { EaseLaw } from "./rove-law.js";
 
 /** Ratio and drag of a line as they were measured, with their 95 % intervals. */
 export interface MeasuredLaw {
@@ -58,15 +59,17 @@ export interface PullInput {
   /** Metres hauled for each metre that the load moves; 1 when absent. */
   readonly purchase?: number;
   readonly way: Way;
+  /** What the line leaves while it is eased, of a calibration; the inverse of its hauling law when absent. */
+  readonly ease?: EaseLaw | undefined;
 }
 
 /** Variance of the pull that a law expects [N²]. */
 export function pullVariance(
   { ratio, drag, correlation }: MeasuredLaw,
-  { load, purchase = 1, way }: PullInput,
+  { load, purchase = 1, way, ease }: PullInput,
 ): number {
   const law = { logRatio: Math.log(ratio.value), drag: drag.value };
-  const { byLogRatio, byDrag } = expectedPull(law, load / purchase, way);
+  const { byLogRatio, byDrag } = expectedPull(law, load / purchase, way, ease);
   const [one, other] = [byLogRatio * ratio.standardError, byDrag * drag.standardError];
   return Math.max(0, one * one + other * other + 2 * correlation * one * other);
 }
@@ -74,16 +77,16 @@ export function pullVariance(
 /**
  * Pull at the hand that a measured law expects, with its 5th and 95th percentile.
  *
- *     T_haul = k T + c,   T_ease = (T − c) / k,   T = load / purchase
+ *     T_haul = k T + c,   T_ease = a T − b c,   T = load / purchase;   a = b = 1 / k without a tackle
  *
  * @param law  measured ratio and drag
- * @param pull  load [N], purchase [-], way
+ * @param pull  load [N], purchase [-], way, and how the reeving eases
  * @returns hand force [N]
  * Valid for the pull itself, not for one more reading of it with a scale.
  * Source: statics. Example: expectedHandForce({ ratio: { value: 1.2, standardError: 0, low: 1.2, high: 1.2 }, drag: { value: 2, standardError: 0, low: 2, high: 2 }, correlation: 0 }, { load: 100, way: "hauling" }).value → 122
  */
 export function expectedHandForce(law: MeasuredLaw, pull: PullInput): Band {
   const point = { logRatio: Math.log(law.ratio.value), drag: law.drag.value };
-  const { force } = expectedPull(point, pull.load / (pull.purchase ?? 1), pull.way);
+  const { force } = expectedPull(point, pull.load / (pull.purchase ?? 1), pull.way, pull.ease);
   return forceBand(force, Math.sqrt(pullVariance(law, pull)));
 }

@@ -1,7 +1,7 @@
 import { figures, printForce } from "../quantity/print.js";
 import type { LineCalibration } from "./calibrate.js";
 import { expectedPull, pullSigma } from "./law-fit.js";
-import { type MeasuredLaw, pullVariance } from "./measured-law.js";
+import { type MeasuredLaw, type PullInput, pullVariance } from "./measured-law.js";
 import type { Way } from "./reading.js";
 import { calibrationRecords } from "./records.js";
 
@@ -57,12 +57,12 @@ export function nextMeasurements(
 const gain = ({ widthNow, widthAfter }: NextMeasurement) => widthNow - widthAfter;
 
 function bestLoad(calibration: LineCalibration, way: Way, options: NextOptions): NextMeasurement | undefined {
-  const { line, wet, purchase, pulls, posterior } = calibration;
+  const { line, wet, purchase, pulls, posterior, ease } = calibration;
   const largest = purchase * pulls.reduce((most, { tension }) => Math.max(most, tension), 0);
   const wanted = options.wantedLoad ?? largest;
   if (!(wanted > 0)) return undefined;
   const loads = options.loads ?? shares.map((share) => share * wanted);
-  const widthNow = widthOf(posterior, wanted, purchase);
+  const widthNow = widthOf(posterior, { load: wanted, purchase, ease });
   return loads
     .map((load) => ({
       line,
@@ -70,25 +70,25 @@ function bestLoad(calibration: LineCalibration, way: Way, options: NextOptions):
       load,
       way,
       widthNow,
-      widthAfter: widthOf(after(calibration, load, way, options), wanted, purchase),
+      widthAfter: widthOf(after(calibration, load, way, options), { load: wanted, purchase, ease }),
     }))
     .sort((one, other) => gain(other) - gain(one))[0];
 }
 
-function widthOf(law: MeasuredLaw, load: number, purchase: number): number {
-  const variance = (way: Way) => pullVariance(law, { load, purchase, way });
+function widthOf(law: MeasuredLaw, pull: Omit<PullInput, "way">): number {
+  const variance = (way: Way) => pullVariance(law, { ...pull, way });
   return bandWidth * Math.sqrt((variance("hauling") + variance("easing")) / 2);
 }
 
 /** The law with the errors that it would have after one more pull that shows what is expected. */
 function after(
-  { posterior, pulls, purchase, noiseFactor }: LineCalibration,
+  { posterior, pulls, purchase, noiseFactor, ease }: LineCalibration,
   load: number,
   way: Way,
   { repeatability = calibrationRecords.repeatability.value, ...options }: NextOptions,
 ): MeasuredLaw {
   const { ratio, drag, correlation } = posterior;
-  const expected = expectedPull({ logRatio: Math.log(ratio.value), drag: drag.value }, load / purchase, way);
+  const expected = expectedPull({ logRatio: Math.log(ratio.value), drag: drag.value }, load / purchase, way, ease);
   if (expected.force <= 0) return posterior;
   const finest = options.resolution ?? pulls.reduce((least, { resolution }) => Math.min(least, resolution), 10);
   const noise = (noiseFactor * pullSigma(expected.force, finest, repeatability)) ** 2;

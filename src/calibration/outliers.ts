@@ -23,6 +23,8 @@ const mostForLaw = 20_000;
 
 /** Of more pulls than this, evenly spread ones are joined in pairs. */
 const mostForPairs = 40;
+/** The same where each law is a balance to be solved. */
+const mostForTackles = 12;
 
 const mostTurns = 20;
 
@@ -50,13 +52,18 @@ export function findOutliers(input: LawFitInput, multiple: number): Agreed {
   for (const observation of observations) {
     const size = of(observation);
     if (size <= limit) kept.push(observation);
-    else leftOut.push({ row: observation.row, pull: observation.way, reason: reasonOf(observation, law, size) });
+    else
+      leftOut.push({
+        row: observation.row,
+        pull: observation.way,
+        reason: reasonOf(observation, law, size, input.ease),
+      });
   }
   return { kept, leftOut, law };
 }
 
-function reasonOf({ way, tension, force }: Observation, law: LawFit, size: number): string {
-  const expected = Math.max(0, expectedPull(law, tension, way).force);
+function reasonOf({ way, tension, force }: Observation, law: LawFit, size: number, ease: LawFitInput["ease"]): string {
+  const expected = Math.max(0, expectedPull(law, tension, way, ease).force);
   return `read ${figures(force)} N ${way} where the other readings expect ${figures(expected)} N: ${figures(size, 2)} times the expected scatter away`;
 }
 
@@ -81,41 +88,46 @@ function agreedLaw(input: LawFitInput, multiple: number): LawFit | undefined {
 }
 
 /** How far each pull lies from a law, in expected scatters, and how far it may. */
-function deviationFrom(law: LawFit, { observations, repeatability }: LawFitInput, multiple: number) {
-  const plain = Float64Array.from(observations, (observation) => sizeOf(law, observation, repeatability, 0));
+function deviationFrom(law: LawFit, input: LawFitInput, multiple: number) {
+  const plain = Float64Array.from(input.observations, (observation) => sizeOf(law, observation, input, 0));
   const limit = multiple * Math.max(1, spreadOf(plain));
   /** Within the limit by its own scatter alone, or at least by that and the error of the law. */
   const of = (observation: Observation) => {
-    const own = sizeOf(law, observation, repeatability, 0);
-    return own <= limit ? own : sizeOf(law, observation, repeatability, 1);
+    const own = sizeOf(law, observation, input, 0);
+    return own <= limit ? own : sizeOf(law, observation, input, 1);
   };
   return { limit, of };
 }
 
-function sizeOf(law: LawFit, observation: Observation, repeatability: number, lawShare: 0 | 1): number {
+type Pulled = Pick<LawFitInput, "repeatability" | "ease">;
+
+function sizeOf(law: LawFit, observation: Observation, { repeatability, ease }: Pulled, lawShare: 0 | 1): number {
   const { tension, way, force, resolution } = observation;
-  const { force: expected, byLogRatio, byDrag } = expectedPull(law, tension, way);
+  const { force: expected, byLogRatio, byDrag } = expectedPull(law, tension, way, ease);
   const [ratio, both, drag] = law.covariance;
   const ofLaw = ratio * byLogRatio ** 2 + drag * byDrag ** 2 + 2 * both * byLogRatio * byDrag;
   return Math.abs(force - expected) / Math.sqrt(pullSigma(expected, resolution, repeatability) ** 2 + lawShare * ofLaw);
 }
 
 /** Of the laws that two pulls make, or one where there is no drag, the one with the least median deviation. */
-function nearestToMost({ observations, repeatability, withoutDrag = false }: LawFitInput): LawFit | undefined {
-  const few = thinned(observations, mostForPairs);
+function nearestToMost(input: LawFitInput): LawFit | undefined {
+  const { observations, ease, withoutDrag = false } = input;
+  const few = thinned(observations, ease === undefined ? mostForPairs : mostForTackles);
   let best: { readonly law: LawFit; readonly middle: number } | undefined;
   for (const [index, one] of few.entries()) {
     for (const other of withoutDrag ? [undefined] : few.slice(index + 1)) {
-      const law = lawThrough(one, other);
+      const near = lawThrough(one, other);
+      const pulls = other === undefined ? [one] : [one, other];
+      const law = near && ease ? fitLaw({ ...input, observations: pulls, start: near }) : near;
       if (!law) continue;
-      const middle = spreadOf(Float64Array.from(few, (pull) => sizeOf(law, pull, repeatability, 0)));
+      const middle = spreadOf(Float64Array.from(few, (pull) => sizeOf(law, pull, input, 0)));
       if (best === undefined || middle < best.middle) best = { law, middle };
     }
   }
   return best?.law;
 }
 
-/** The law that goes through one pull without drag, or through two: both ways it is pulled = k · other + c. */
+/** The law that goes through one pull without drag, or through two, where both ways it is pulled = k · other + c. */
 function lawThrough(one: Observation, other: Observation | undefined): LawFit | undefined {
   const [x, y] = sides(one);
   const [u, v] = other === undefined ? [0, 0] : sides(other);

@@ -82,7 +82,7 @@ export function standingLine(request: LineRequest, readings: readonly Reading[] 
   if (line === undefined)
     return unfit(`read with a purchase of ${figures(first.purchase ?? 1)}:1, which is not how it is rigged here`);
   const off = { ...line, stations: line.stations.map(switchedOff) };
-  const [calibration] = calibrate(fitting, { prior: () => priorOf(off, request) });
+  const [calibration] = calibrate(fitting, { prior: () => priorOf(off, request), rove: () => off });
   if (calibration === undefined || calibration.pulls.length === 0) return unfit(unusable(calibration));
   const treads = line.stations.some(({ kind }) => kind === "ratchet");
   return fromReadings({ request, title, off, treads, calibration });

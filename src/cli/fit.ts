@@ -1,4 +1,5 @@
 import { calibrate, type LineCalibration } from "../calibration/calibrate.js";
+import { equalTurns } from "../calibration/equal-turns.js";
 import type { Estimate } from "../calibration/estimate.js";
 import type { MeasuredLaw } from "../calibration/measured-law.js";
 import { nextMeasurements, nextWords } from "../calibration/next-measurement.js";
@@ -30,13 +31,13 @@ function lawCells(law: MeasuredLaw, dragSettled: boolean): string[] {
 }
 
 function rowsOf(calibration: LineCalibration): string[][] {
-  const { line, wet, turns, pulls, fit, posterior, dragSettled } = calibration;
+  const { line, wet, turns, purchase, pulls, fit, posterior, dragSettled } = calibration;
   const name = `${line}${wet ? ", wet" : ""}`;
   const rows: string[][] = [];
   if (fit) rows.push([name, "readings alone", String(pulls.length), ...lawCells(fit, dragSettled)]);
   rows.push([name, fit ? "with what was known" : "what was known", String(pulls.length), ...lawCells(posterior, true)]);
-  if (turns !== undefined) {
-    const turn = turnShare(posterior, turns);
+  if (turns !== undefined && equalTurns({ turns, purchase }) !== undefined) {
+    const turn = turnShare(posterior, { turns, purchase });
     const cells = [
       figures(turn.ratio.value, 4),
       intervalOf(turn.ratio, 1),

@@ -85,7 +85,7 @@ function counted(): Coverage {
     const truth = { ratio: 1.05 + 0.55 * next(), drag: 0.5 + 5 * next() };
     const { fit } = only(readingsOf(truth, loads, next));
     if (fit) {
-      const turn = turnShare(fit, turns);
+      const turn = turnShare(fit, { turns });
       const turnRatio = truth.ratio ** (1 / turns);
       const sum = Array.from({ length: turns }, (_, index) => turnRatio ** index).reduce((all, one) => all + one, 0);
       count.ratio += Number(holds(fit.ratio, truth.ratio));

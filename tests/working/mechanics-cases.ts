@@ -207,11 +207,11 @@ export const mechanicsCases: Readonly<Record<string, Case>> = {
   ),
   turnOfLine: mirror(
     { tensionRatio: ratio, count: few },
-    (v) => turnShare(lawOf(v.tensionRatio, 1), v.count).ratio.value,
+    (v) => turnShare(lawOf(v.tensionRatio, 1), { turns: v.count }).ratio.value,
   ),
   dragOfTurn: mirror(
     { constantDrag: drag, turnRatio: ratio, count: few },
-    (v) => turnShare(lawOf(v.turnRatio ** v.count, v.constantDrag), v.count).drag.value,
+    (v) => turnShare(lawOf(v.turnRatio ** v.count, v.constantDrag), { turns: v.count }).drag.value,
   ),
   ratioOfLine: {
     inputs: { velocityRatio: few, pullAtTwice: [400, 500], pullAtOnce: [100, 200], loadTension: load },
