@@ -1,3 +1,4 @@
+import { mostRepeats, repeatsOf } from "../crew/day-schedule.js";
 import { Refusal } from "../quantity/errors.js";
 import { figures } from "../quantity/print.js";
 import { checkedMake } from "../rope/make.js";
@@ -105,7 +106,27 @@ function dayTroubles({ day, lines, crew }: Boat): Finding[] {
       allowed: "the largest grip of one rested hand of whoever holds a line in the day",
       advice: 'Squeeze a hand scale, and write for example "grip: 350 N".',
     }));
-  return [...held, ...weak, ...refused(["day"], () => dayOf(day, ""))];
+  const often = oftenTroubles(day);
+  return [...held, ...weak, ...often, ...(often.length > 0 ? [] : refused(["day"], () => dayOf(day, "")))];
+}
+
+/** The leg with which gusts and tacks become too many to be worked out one by one. */
+function oftenTroubles({ races }: NonNullable<Boat["day"]>): Finding[] {
+  let repeats = 0;
+  for (const [race, { legs }] of races.entries())
+    for (const [leg, one] of legs.entries()) {
+      repeats += repeatsOf(one);
+      if (repeats > mostRepeats)
+        return [
+          {
+            path: ["day", "races", race, "legs", leg],
+            found: `${repeats} gusts and tacks up to here`,
+            allowed: `at most ${mostRepeats} in a day`,
+            advice: "Let them come back more seldom.",
+          },
+        ];
+    }
+  return [];
 }
 
 function currencyTroubles({ catalogue, lines, limits }: Boat): Finding[] {

@@ -79,13 +79,39 @@ function checkLeg(name: string, { length, load, gusts, tacks }: Leg): void {
 
 const raceLength = ({ legs }: Race) => legs.reduce((sum, { length }) => sum + length, 0);
 
+/** Most gusts and tacks of a day, and most stretches that it is cut into: beyond them nothing new is learned. */
+export const mostRepeats = 20_000;
+const mostStretches = 1_000_000;
+
+/**
+ * How often something comes back in a leg.
+ *
+ * @param leg  its length [s] and what comes back: spacing [s], above 0
+ * @returns number of gusts and tacks [-]
+ * Source: common practice. Example: repeatsOf({ length: 60, gusts: { every: 20, lasts: 5, factor: 1.3 } }) → 3
+ */
+export function repeatsOf({ length, gusts, tacks }: Pick<Leg, "length" | "gusts" | "tacks">): number {
+  return [gusts, tacks].reduce((sum, one) => sum + (one === undefined ? 0 : Math.ceil(length / one.every)), 0);
+}
+
 function checkRaces(races: readonly Race[], length: number): void {
   let end = 0;
+  let repeats = 0;
   let before = "the start of the day";
   for (const race of races) {
     notBelow(race.name, "start", race.start, "s");
     if (race.legs.length === 0) refuse(race.name, "no leg", "one leg or more", "Leave out a race without legs.");
-    for (const leg of race.legs) checkLeg(`${race.name}, ${leg.name}`, leg);
+    for (const leg of race.legs) {
+      checkLeg(`${race.name}, ${leg.name}`, leg);
+      repeats += repeatsOf(leg);
+      if (repeats > mostRepeats)
+        refuse(
+          `gusts and tacks up to ${race.name}, ${leg.name}`,
+          String(repeats),
+          `at most ${mostRepeats} in a day`,
+          "Let them come back more seldom.",
+        );
+    }
     if (race.start < end) {
       refuse(
         `start of ${race.name}`,
@@ -164,12 +190,15 @@ export function dayIntervals({ length, races }: DaySchedule): Interval[] {
  * @param intervals  stretches of a day
  * @param longest  longest stretch [s], above 0
  * @returns stretches of equal length within each old one [s, N]
- * @throws ValueError for a step that is not above 0
+ * @throws ValueError for a step that is not above 0, or so short that there would be more than a million stretches
  * Source: common practice, a finer grid of the same load.
  * Example: cutIntervals([{ name: "hold", start: 0, length: 3, load: 5 }], 1).length → 3
  */
 export function cutIntervals(intervals: readonly Interval[], longest: number): Interval[] {
   above("the grid", "step", longest);
+  const all = intervals.reduce((sum, { length }) => sum + length / longest, intervals.length);
+  if (!(all <= mostStretches))
+    refuse("stretches of the day", String(Math.ceil(all)), `at most ${mostStretches}`, "Take a longer step.");
   return intervals.flatMap(({ name, start, length, load }) => {
     const count = Math.max(1, Math.ceil(length / longest - 1e-9));
     return Array.from({ length: count }, (_, i) => ({

@@ -51,8 +51,8 @@ function instantsOf(step: number): number[] {
   return [...during, ...after];
 }
 
-/** Warming after 1, 2, 3 … steps of a unit of steady flux [m² K/W], by what it hangs on: many contacts differ in their rope only. */
-export type KnownResponses = Map<string, readonly number[]>;
+/** Warming after so many steps of a unit of steady flux [m² K/W], by what it hangs on: many contacts differ in their rope only. */
+export type KnownResponses = Map<string, Map<number, number>>;
 
 /**
  * Course of temperatures in a hand through which a rope runs at a steady speed, then stops.
@@ -84,21 +84,27 @@ export function handCourse(
   });
   const { outer, living } = responses(contact);
   const body = JSON.stringify([contact.skin, contact.livingDepth, contact.glove, step]);
-  const responseOf = (at: (time: number) => number, steps: number) => {
-    const key = `${at === outer ? "outer" : "living"} ${steps} ${body}`;
-    const found = known.get(key) ?? Array.from({ length: steps }, (_, index) => at((index + 1) * step));
-    known.set(key, found);
-    return found;
+  /** Worked out for those steps only that are asked for: a short run has millions of its steps in the seconds after it. */
+  const responseOf = (at: (time: number) => number) => {
+    const key = `${at === outer ? "outer" : "living"} ${body}`;
+    const before = known.get(key) ?? new Map<number, number>();
+    known.set(key, before);
+    return (steps: number) => {
+      const found = before.get(steps) ?? at(steps * step);
+      before.set(steps, found);
+      return found;
+    };
   };
   const running = (value: number) => Array.from({ length: stepsRunning }, () => value);
-  const outerWhileRunning = responseOf(outer, stepsRunning);
+  const outerAfter = responseOf(outer);
+  const outerWhileRunning = Array.from({ length: stepsRunning }, (_, index) => outerAfter(index + 1));
   const intoBody = (flux: number, ropeExcess: number) =>
     heatHistory({ response: outerWhileRunning, flux: running(flux), heatTransfer: running(h), ropeExcess }).intoBody;
   const unit = intoBody(1, 0);
   const coldRope = intoBody(0, contact.ropeTemperature - contact.handTemperature);
   const fluxOf = speed / handArea(contact);
   const temperaturesAt = (at: (time: number) => number) => {
-    const response = responseOf(at, instants.at(-1)!);
+    const response = responseOf(at);
     const rise = warmingElsewhere(unit, response, instants);
     const offset = warmingElsewhere(coldRope, response, instants);
     return (lostForce: number) => {

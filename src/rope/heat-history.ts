@@ -63,29 +63,33 @@ export function heatHistory({ response, flux, heatTransfer, ropeExcess }: Histor
  *     ΔT(n) = Σ q_j · [f(n − j + 1) − f(n − j)]
  *
  * @param intoBody  heat into the body during each step, nothing after the last [W/m²]
- * @param response  warming of that place after 1, 2, 3 … steps of a unit of steady flux [m² K/W]
- * @param instants  counts of steps at whose end it is wanted [-], at most as many as there are responses; each step when absent
+ * @param response  warming of that place after so many whole steps, 1 or more, of a unit of steady flux [m² K/W]; asked for few of them
+ * @param instants  counts of steps at whose end it is wanted [-], 1 or more; each step when absent
  * @returns warming at these instants [K]
- * @throws ValueError for an instant without a response
- * Source: carslaw-jaeger, superposition. Example: warmingElsewhere([1000, 0], [0.001, 0.003])[1] → 2
+ * @throws ValueError for an instant that is no whole count of steps
+ * Source: carslaw-jaeger, superposition. Example: warmingElsewhere([1000, 0], (steps) => [0.001, 0.003][steps - 1]!)[1] → 2
  */
 export function warmingElsewhere(
   intoBody: readonly number[],
-  response: readonly number[],
+  response: (steps: number) => number,
   instants: readonly number[] = intoBody.map((_, index) => index + 1),
 ): number[] {
   return instants.map((instant) => {
-    if (!(Number.isInteger(instant) && instant >= 1 && instant <= response.length)) {
+    if (!(Number.isSafeInteger(instant) && instant >= 1)) {
       throw new ValueError({
         quantity: "instant of a heat history",
         value: String(instant),
-        allowed: `a whole count of steps from 1 to ${response.length}`,
-        advice: "Give as many responses as the latest instant has steps.",
+        allowed: "a whole count of steps, 1 or more",
+        advice: "Count the steps to its end.",
       });
     }
     let sum = 0;
-    for (let j = 0; j < Math.min(instant, intoBody.length); j += 1)
-      sum += intoBody[j]! * (response[instant - j - 1]! - (response[instant - j - 2] ?? 0));
+    let later = response(instant);
+    for (let j = 0; j < Math.min(instant, intoBody.length); j += 1) {
+      const earlier = instant - j - 1 === 0 ? 0 : response(instant - j - 1);
+      sum += intoBody[j]! * (later - earlier);
+      later = earlier;
+    }
     return sum;
   });
 }
