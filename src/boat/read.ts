@@ -3,7 +3,7 @@ import type { z } from "zod";
 import type { Boat } from "./boat.js";
 import { crossTroubles, type Finding } from "./references.js";
 import { boatSchema } from "./schema.js";
-import { wantedParts } from "./schema-words.js";
+import { quotedForeign, wantedParts, wayTo } from "./schema-words.js";
 import { BoatFileError, type Trouble } from "./trouble.js";
 import { type YamlText, yamlText } from "./yaml-text.js";
 
@@ -68,7 +68,7 @@ export function rewriteBoat(text: string, changes: readonly FileChange[], place:
         {
           file: place.file,
           ...yaml.spot(path),
-          at: path.join(" › "),
+          at: wayTo(path),
           found: old === undefined ? "nothing" : "more than one value",
           allowed: "a value that stands in the file",
           advice: "Name every key on the way to it.",
@@ -128,14 +128,14 @@ function whereIs(
 
 function schemaTroubles(issue: z.core.$ZodIssue, yaml: YamlText, shop: YamlText | undefined): Trouble[] {
   const [text, path] = whereIs(issue.path, yaml, shop);
-  const at = issue.path.map(String).join(" › ");
+  const at = wayTo(issue.path);
   const { allowed, advice } = wantedParts(issue.message);
   if (issue.code === "unrecognized_keys")
     return issue.keys.map((key) => ({
       file: text.file,
       ...text.keySpot([...path, key]),
       at,
-      found: `the unknown key "${key}"`,
+      found: `the unknown key ${quotedForeign(key)}`,
       allowed,
       advice,
     }));
@@ -160,12 +160,11 @@ function foundAt(node: unknown): string {
   if (isCollection(node)) return node.items.length === 0 ? "an empty list or mapping" : "a list or mapping";
   const value = isScalar(node) ? node.value : node;
   if (typeof value === "number") return `the plain number ${value}`;
-  const text = value === null ? "nothing" : JSON.stringify(value);
-  return text.length > 80 ? `${text.slice(0, 79)}…` : text;
+  return value === null ? "nothing" : typeof value === "string" ? quotedForeign(value) : JSON.stringify(value);
 }
 
 function crossTrouble(one: Finding, yaml: YamlText, shop: YamlText | undefined): Trouble {
   const [text, path] = whereIs(one.path, yaml, shop);
   const { found, allowed, advice } = one;
-  return { file: text.file, ...text.spot(path), at: one.path.join(" › "), found, allowed, advice };
+  return { file: text.file, ...text.spot(path), at: wayTo(one.path), found, allowed, advice };
 }

@@ -7,7 +7,7 @@ import { dayOf, heldInDay } from "./judge-day.js";
 import { lineLoads } from "./loads.js";
 import { makeOf } from "./pieces.js";
 import { lineOf } from "./ready.js";
-import { didYouMean, quoted } from "./schema-words.js";
+import { didYouMean, quoted, quotedForeign } from "./schema-words.js";
 
 /** Something that does not go together, and where it stands. */
 export interface Finding {
@@ -33,7 +33,7 @@ function unknown(path: Finding["path"], word: string, table: object, what: strin
   const known = Object.keys(table);
   if (known.includes(word)) return [];
   const allowed = known.length === 0 ? `${what}, of which this file has none` : `${what}: ${quoted(known)}`;
-  return [{ path, found: `"${word}"`, allowed, advice: didYouMean(word, known) }];
+  return [{ path, found: quotedForeign(word), allowed, advice: didYouMean(word, known) }];
 }
 
 /** What a model refuses, as a trouble of the file. */

@@ -17,6 +17,21 @@ export function wantedParts(message: string): { allowed: string; advice: string 
   return { allowed, advice };
 }
 
+/** Most of a text of somebody's file that a message repeats. */
+const mostRepeated = 80;
+
+const cut = (text: string) => (text.length > mostRepeated ? `${text.slice(0, mostRepeated - 1)}…` : text);
+
+/** A text of somebody's file in quotes: cut, and on one line whatever is in it. */
+export function quotedForeign(text: string): string {
+  return cut(JSON.stringify(text));
+}
+
+/** Key by key to a place in a file, such as `lines › mainsheet › hand`; each key cut, and on one line. */
+export function wayTo(path: readonly PropertyKey[]): string {
+  return path.map((key) => cut(JSON.stringify(String(key)).slice(1, -1))).join(" › ");
+}
+
 /** A question for a word that nobody knows. */
 export function didYouMean(word: string, known: readonly string[]): string {
   const near = suggestion(word, known);
@@ -92,6 +107,10 @@ export function mapping<Shape extends z.core.$ZodLooseShape>(shape: Shape, meani
 /** Letters of most scripts, spelled out so that every editor reads the pattern of the JSON Schema alike. */
 const letters = "A-Za-z\\u00c0-\\u024f\\u0370-\\u1fff\\u3040-\\ud7ff0-9";
 const nameForm = new RegExp(`^[${letters}][${letters} .,:()+/'-]{0,59}$`);
+/** Letters that show nothing: fillers, and vowel marks without a sign of their own. */
+const fillers = ["\u115f", "\u1160", "\u17b4", "\u17b5", "\u180e", "\u3164"];
+const isSeen = (name: string) => [...name].some((sign) => /[\p{L}\p{N}]/u.test(sign) && !fillers.includes(sign));
+
 const nameAdvice = wanted(
   "a name of 1 to 60 letters, digits, spaces or . , : ( ) + / ' -, a letter or digit first",
   "Choose a short name.",
@@ -102,16 +121,24 @@ export function chosenName(meaning: string) {
   return z
     .string({ error: () => nameAdvice })
     .regex(nameForm, { error: () => nameAdvice })
+    .refine(isSeen, { error: () => nameAdvice })
     .meta({ description: meaning });
 }
 
 /** Things by names that the user chooses. */
 export function named<Thing extends z.ZodType>(thing: Thing, meaning: string) {
   return z
-    .record(z.string().regex(nameForm, { error: () => nameAdvice }), thing, {
-      error: (issue) =>
-        issue.code === "invalid_key" ? nameAdvice : wanted("a mapping of names to things", "Write one name a line."),
-    })
+    .record(
+      z
+        .string()
+        .regex(nameForm, { error: () => nameAdvice })
+        .refine(isSeen, { error: () => nameAdvice }),
+      thing,
+      {
+        error: (issue) =>
+          issue.code === "invalid_key" ? nameAdvice : wanted("a mapping of names to things", "Write one name a line."),
+      },
+    )
     .meta({ description: meaning });
 }
 

@@ -1,5 +1,6 @@
-import { mkdir, readdir, readFile, rename, rm, symlink, writeFile } from "node:fs/promises";
+import { lstat, mkdir, readdir, rename, rm, symlink, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
+import { readText } from "./read-text.js";
 import type { Disk } from "./surroundings.js";
 
 /** Ending of a file that is being written. */
@@ -26,12 +27,13 @@ async function ifThere<Found>(found: Promise<Found>): Promise<Found | undefined>
 export function realDisk(mark: string): Disk {
   let written = 0;
   return {
-    read: (path) => ifThere(readFile(path, "utf8")),
+    read: (path) => ifThere(readText(path)),
     list: async (folder) => (await ifThere(readdir(folder)))?.sort(),
     replace: async (path, text) => {
       // Two pages may bring the same file at once.
       const beside = `${path}.${mark}-${written++}${part}`;
       await mkdir(dirname(path), { recursive: true });
+      await refuseOtherThanFile(path);
       try {
         await writeFile(beside, text);
         await rename(beside, path);
@@ -41,6 +43,14 @@ export function realDisk(mark: string): Disk {
       }
     },
   };
+}
+
+/** Only a plain file is replaced: not a link, a folder, a device or a pipe. */
+async function refuseOtherThanFile(path: string): Promise<void> {
+  const there = await ifThere(lstat(path));
+  if (there === undefined || there.isFile()) return;
+  const what = there.isSymbolicLink() ? "a link" : there.isDirectory() ? "a folder" : "a device or a pipe";
+  throw new Error(`${path} is ${what}, and stays as it is: only plain files are replaced. Name another file.`);
 }
 
 /** Makes a folder known under a second path; on Windows as a junction, which needs no rights. */

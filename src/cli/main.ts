@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { randomUUID } from "node:crypto";
-import { readFile, realpath, rm } from "node:fs/promises";
+import { readFile, realpath, rename, rm } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { homedir } from "node:os";
 import { dirname, join } from "node:path";
@@ -11,6 +11,7 @@ import { packageDigest } from "../notebook/package-digest.js";
 import { openOnDesktop } from "./desktop.js";
 import { linkFolder, realDisk, sweepParts } from "./disk.js";
 import { dispatch } from "./dispatch.js";
+import { shownText } from "./foreign-text.js";
 import { takeLock } from "./lock.js";
 import { exitCodes } from "./surroundings.js";
 import { trustedFolders, trustFile } from "./trusted-folders.js";
@@ -26,17 +27,30 @@ const disk = realDisk(String(process.pid));
 const user = { env: process.env, platform: process.platform, homeFolder: homedir() };
 
 const stop = new AbortController();
-for (const signal of ["SIGINT", "SIGTERM"] as const) {
-  process.on(signal, () => {
-    if (stop.signal.aborted) process.exit(exitCodes.failed);
-    stop.abort();
-  });
+
+/** What a shell is told of a process that a signal ended. */
+const codeOf = { SIGINT: 130, SIGTERM: 143 } as const;
+let ended: (typeof codeOf)[keyof typeof codeOf] | undefined;
+
+/**
+ * From now on a signal asks for an end in good order: kernels, browsers and locks are put away. Before, it ends the process at once,
+ * as it should while nothing but numbers is worked out.
+ */
+function endInOrder(): void {
+  if (process.listenerCount("SIGINT") > 0) return;
+  for (const signal of ["SIGINT", "SIGTERM"] as const)
+    process.on(signal, () => {
+      if (stop.signal.aborted) process.exit(codeOf[signal]);
+      ended = codeOf[signal];
+      stop.abort();
+    });
 }
 
 // A reader that has seen enough, such as `head`, closes the pipe: that is no failure.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code !== "EPIPE") throw error;
-  process.exit(exitCodes.done);
+  if (error.code === "EPIPE") process.exit(exitCodes.done);
+  process.stderr.write(`Standard output cannot be written: ${error.code ?? error.message}.\n`);
+  process.exit(exitCodes.failed);
 });
 
 /** Notebooks of one build for which it does not pay to start a kernel ahead. */
@@ -49,14 +63,15 @@ async function imageOfKernels(): Promise<boolean> {
   return image;
 }
 
-process.exitCode = await dispatch(process.argv.slice(2), {
+const code = await dispatch(process.argv.slice(2), {
   currentFolder: process.cwd(),
   packageFolder,
   disk,
-  out: (text) => process.stdout.write(text),
-  err: (text) => process.stderr.write(text),
+  out: (text) => process.stdout.write(shownText(text)),
+  err: (text) => process.stderr.write(shownText(text)),
   now: () => performance.now(),
   run: async (path, inputs, onFilesRead = () => {}, variables = {}) => {
+    endInOrder();
     const { runNotebook } = await import("../notebook/run.js");
     runs += 1;
     if (runs > fewRuns) await imageOfKernels();
@@ -64,14 +79,19 @@ process.exitCode = await dispatch(process.argv.slice(2), {
     return runNotebook({ path, inputs, onFilesRead, environment, cellSeconds, notebookSeconds, signal: stop.signal });
   },
   library: () => packageDigest(packageFolder),
-  lock: takeLock,
+  lock: (folder) => {
+    endInOrder();
+    return takeLock(folder);
+  },
   sweep: sweepParts,
   remove: (folder) => rm(folder, { recursive: true, force: true }),
+  rename,
   minisearch: () =>
     readFile(join(dirname(createRequire(import.meta.url).resolve("minisearch")), "../umd/index.js"), "utf8"),
   plotly: () => readFile(createRequire(import.meta.url).resolve("plotly.js-dist-min"), "utf8"),
   panel: (model) => readFile(join(packageFolder, "dist", "page", "bundles", `${model}.js`), "utf8"),
   print: async (page, pdf) => {
+    endInOrder();
     const { printPage } = await import("./print.js");
     const allRights = process.getuid?.() === 0;
     const machine = { env: process.env, platform: process.platform, mark: String(process.pid), allRights };
@@ -87,7 +107,10 @@ process.exitCode = await dispatch(process.argv.slice(2), {
     realPath: (folder) => realpath(folder),
   }),
   live: {
-    serve: async (request) => (await import("./watch/server.js")).serveSite(request),
+    serve: async (request) => {
+      endInOrder();
+      return (await import("./watch/server.js")).serveSite(request);
+    },
     folders: watchFolders,
     settle: () => pause(settled),
     session: randomUUID(),
@@ -95,3 +118,5 @@ process.exitCode = await dispatch(process.argv.slice(2), {
   },
   signal: stop.signal,
 });
+// To end a watch is to be done with it.
+process.exitCode = code === exitCodes.done ? code : (ended ?? code);

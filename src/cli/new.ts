@@ -35,7 +35,7 @@ function forOurBoat(text: string): string {
 
 /** `haulbook new`: a folder for a clinic that builds as it is. Nothing that is there is overwritten. */
 export async function newFolder(options: NewOptions, surroundings: Surroundings): Promise<ExitCode> {
-  const { currentFolder, packageFolder, disk, link, trust, out, err } = surroundings;
+  const { currentFolder, packageFolder, disk, link, remove, rename, trust, out, err } = surroundings;
   const folder = resolve(currentFolder, options.folder);
   const shown = shownPath(folder, currentFolder);
   const inTheWay = (await disk.list(folder)) ?? [];
@@ -49,11 +49,21 @@ export async function newFolder(options: NewOptions, surroundings: Surroundings)
     err(`The package lacks ${missing.map(([from]) => from).join(", ")}. Install it again.\n`);
     return exitCodes.failed;
   }
-  for (const [index, [from, to]] of files.entries()) {
-    const text = texts[index]!;
-    await disk.replace(join(folder, to), from === planNotebook ? forOurBoat(text) : text);
+  // Made beside and then renamed, so that a folder is there whole or not at all; what a run that was cut short left goes first.
+  const beside = `${folder}.half-made`;
+  await remove(beside);
+  try {
+    for (const [index, [from, to]] of files.entries()) {
+      const text = texts[index]!;
+      await disk.replace(join(beside, to), from === planNotebook ? forOurBoat(text) : text);
+    }
+    await link(packageFolder, join(beside, "node_modules", "haulbook"));
+    await rename(beside, folder);
+  } catch (error) {
+    await remove(beside);
+    err(`${shown} could not be made: ${error instanceof Error ? error.message : String(error)}\n`);
+    return exitCodes.failed;
   }
-  await link(packageFolder, join(folder, "node_modules", "haulbook"));
   // Its notebooks are copies of the package's own.
   try {
     await trust.add(join(folder, "notebooks"));

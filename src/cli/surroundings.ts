@@ -37,6 +37,8 @@ export interface Surroundings {
   readonly sweep: (folder: string) => Promise<void>;
   /** Takes a folder away with all that is in it. */
   readonly remove: (folder: string) => Promise<void>;
+  /** Gives a folder another name; an empty one of that name gives way. */
+  readonly rename: (from: string, to: string) => Promise<void>;
   /** Source of the search library. */
   readonly minisearch: () => Promise<string>;
   /** Source of the drawing library. */

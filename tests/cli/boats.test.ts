@@ -280,7 +280,7 @@ describe("haulbook new", () => {
     const planning = disk.texts.get("/boat/clinic/notebooks/a-line-plan.ipynb") ?? "";
     expect(inputList((JSON.parse(planning) as { metadata: unknown }).metadata)).toEqual(["boats/our-boat.yaml"]);
     expect(planning).not.toContain("demo-");
-    expect(said.linked).toEqual(["/boat/clinic/node_modules/haulbook → /package"]);
+    expect(said.linked).toEqual(["/boat/clinic.half-made/node_modules/haulbook → /package"]);
     expect(said.out).toContain("cd clinic, then haulbook reports");
     expect(await tell("check", "clinic/notebooks/boats/our-boat.yaml")).toBe(0);
   });

@@ -4,6 +4,7 @@ export const noEffects = {
   lock: async () => async () => {},
   sweep: async () => {},
   remove: async () => {},
+  rename: async () => {},
   panel: async () => "",
   print: async () => {
     throw new Error("nothing prints here");

@@ -25,6 +25,13 @@ export function quietWorld(changed: Partial<Surroundings> = {}, disk = memoryDis
     installKernel: async () => "",
     link: async () => {},
     ...noEffects,
+    rename: async (from, to) => {
+      for (const [path, text] of [...disk.texts])
+        if (path.startsWith(`${from}/`)) {
+          disk.texts.delete(path);
+          disk.texts.set(to + path.slice(from.length), text);
+        }
+    },
     signal: new AbortController().signal,
     ...changed,
   };

@@ -1,4 +1,5 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { rename, rm } from "node:fs/promises";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, describe, expect, it } from "vitest";
@@ -33,6 +34,8 @@ function surroundings(currentFolder: string): { effects: Surroundings; said: { t
     installKernel: async () => "",
     link: linkFolder,
     ...noEffects,
+    rename,
+    remove: (folder) => rm(folder, { recursive: true, force: true }),
     signal: new AbortController().signal,
   };
   return { effects, said };

@@ -177,7 +177,7 @@ describe.each([false, true])("what a hand stands, in one go, gloved %s", (gloved
   });
 
   it("has the same course where the skin's answer was known", () => {
-    const known = new Map<string, readonly number[]>();
+    const known = new Map<string, Map<number, number>>();
     const contact = handContact(ease);
     const other = { ...contact, touchingShare: 0.5 * contact.touchingShare };
     handCourse(other, 2.5, 1.5, known);

@@ -14,7 +14,7 @@ const response = (duration: number, depth = 0) =>
     fluxRise({ flux: 1, depth, time: ((index + 1) * duration) / steps, solid: skin }),
   );
 
-const after = (duration: number, depth: number) => {
+const responseAfter = (duration: number, depth: number) => {
   const all = response(duration, depth);
   return (count: number) => all[count - 1]!;
 };
@@ -24,7 +24,7 @@ describe("heat shared out between a body and the rope that runs past", () => {
     const made = { response: response(2), flux: all(1e4), heatTransfer: all(0), ropeExcess: 0 };
     const { surface, intoBody } = heatHistory(made);
     expect(surface.at(-1)).toBeCloseTo(fluxRise({ flux: 1e4, depth: 0, time: 2, solid: skin }), 8);
-    expect(warmingElsewhere(intoBody, after(2, 0.0005)).at(-1)).toBeCloseTo(
+    expect(warmingElsewhere(intoBody, responseAfter(2, 0.0005)).at(-1)).toBeCloseTo(
       fluxRise({ flux: 1e4, depth: 0.0005, time: 2, solid: skin }),
       8,
     );
@@ -85,7 +85,7 @@ describe("heat shared out between a body and the rope that runs past", () => {
   it("cools after the heating has stopped, and the depth later than the surface", () => {
     const flux = all(0).map((_, index) => (index < 40 ? 6e4 : 0));
     const { surface, intoBody } = heatHistory({ response: response(2), flux, heatTransfer: all(0), ropeExcess: 0 });
-    const deep = warmingElsewhere(intoBody, after(2, 0.0004));
+    const deep = warmingElsewhere(intoBody, responseAfter(2, 0.0004));
     expect(surface.indexOf(Math.max(...surface))).toBe(39);
     expect(deep.indexOf(Math.max(...deep))).toBeGreaterThan(39);
     expect(surface.at(-1)!).toBeLessThan(0.5 * Math.max(...surface));
@@ -99,12 +99,13 @@ describe("heat shared out between a body and the rope that runs past", () => {
       ropeExcess: 0,
     });
     const long = all(0).map((_, index) => (index < 40 ? 6e4 : 0));
-    const full = warmingElsewhere(long, after(2, 0.0004));
-    const later = warmingElsewhere(short.intoBody, after(2, 0.0004), [40, 70, 100]);
+    const full = warmingElsewhere(long, responseAfter(2, 0.0004));
+    const later = warmingElsewhere(short.intoBody, responseAfter(2, 0.0004), [40, 70, 100]);
     expect(later[0]).toBeCloseTo(full[39]!, 9);
     expect(later[1]).toBeCloseTo(full[69]!, 9);
     expect(later[2]).toBeCloseTo(full[99]!, 9);
-    for (const instant of [0, 1.5, Number.NaN]) expect(() => warmingElsewhere([1], () => 1, [instant])).toThrow(ValueError);
+    for (const instant of [0, 1.5, Number.NaN])
+      expect(() => warmingElsewhere([1], () => 1, [instant])).toThrow(ValueError);
   });
 
   it("refuses lists that do not fit", () => {
