@@ -111,6 +111,7 @@ export { holdingWrap, type RatchetHold, type RatchetInput, ratchetHold } from ".
 export { type CamCleat, type ClamCleat, cleats, gripRecords, type HornCleat, type Jammer } from "./materials/cleats.js";
 export { type CreepLaw, creepLaws } from "./materials/creep.js";
 export { type StiffnessRatio, stiffnessConversion, stiffnessRatios } from "./materials/elasticity.js";
+export { drumSurface, type Winch, winchRecords } from "./materials/winches.js";
 export {
   type CamInput,
   type CamRope,
@@ -128,10 +129,31 @@ export {
   grooveFactor,
   ridgeDraw,
 } from "./reeving/clam-cleat.js";
+export { type BittenRope, type CleatSize, cleatStands, coverStands, leastHeld } from "./reeving/cleat-size.js";
 export { type HoldCase, type HoldChange, holdOutcome, holdVerdict } from "./reeving/hold.js";
 export { type HornInput, type HornRope, hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "./reeving/horn.js";
-export { type JammerInput, type JammerRope, jammerGrip, jammerSlipLoad, selfEnergising } from "./reeving/jammer.js";
+export {
+  type JammerInput,
+  type JammerRelease,
+  type JammerRope,
+  jammerGrip,
+  jammerRelease,
+  jammerSlipLoad,
+  selfEnergising,
+} from "./reeving/jammer.js";
 export { curvedFaceFriction, frictionAngle, type JawGrip, type JawInput, jawGrip } from "./reeving/jaw.js";
+export {
+  type Held,
+  type InCleat,
+  jammerLetGo,
+  type LetGo,
+  type Loaded,
+  letGo,
+  liftLetGo,
+  type TurnLeft,
+  type Wound,
+  woundLetGo,
+} from "./reeving/let-go.js";
 export {
   bestPullAngle,
   camLiftOut,
@@ -139,6 +161,7 @@ export {
   type LiftOutInput,
   type LiftOutRope,
   liftOutForce,
+  type VeeRelease,
 } from "./reeving/lift-out.js";
 export {
   type ShapeInput,
@@ -152,6 +175,15 @@ export {
 export { type ShapeCase, type ShapeChange, shapeVerdict } from "./reeving/shape-verdict.js";
 export type { SlipLoad } from "./reeving/slip-load.js";
 export { type WedgeInput, wedgeDrive, wedgeRelease } from "./reeving/wedge.js";
+export {
+  type Gearing,
+  type HandleInput,
+  handleForce,
+  powerRatio,
+  type WinchForces,
+  type WinchLine,
+  winchForces,
+} from "./reeving/winch.js";
 export { type CreepInput, creepStrain, logCreep, steadyCreepRate } from "./rope/creep.js";
 export {
   quickStiffness,
@@ -433,6 +465,7 @@ export type {
   CatalogueCleat,
   CatalogueRing,
   CatalogueRope,
+  CatalogueWinch,
   CrewMember,
   FastEase,
   LoadSource,
@@ -450,6 +483,7 @@ export { demandVerdict } from "./boat/demand-verdict.js";
 export { leastDiameterOf } from "./boat/hand-diameter.js";
 export { boatJsonSchema } from "./boat/json-schema.js";
 export { type Feel, feelOf } from "./boat/judge-hand.js";
+export { letGoOf } from "./boat/let-go.js";
 export { type CheckedDemand, checkLine, type LineCheck } from "./boat/line-check.js";
 export { loadBoat } from "./boat/load.js";
 export { type LineLoads, lineLoads } from "./boat/loads.js";

@@ -168,6 +168,8 @@ export interface CleatStation extends OnTheWay {
   /** For a horn: turns round its base, and crossings over its horns. */
   readonly turns?: number;
   readonly eights?: number;
+  /** Whether a locking hitch finishes it; when absent, on halyards and control lines that have a crossing. */
+  readonly hitch?: boolean;
 }
 
 /** Anything that a line of a boat meets on its way from sail to hand. */
@@ -305,6 +307,20 @@ export interface CatalogueCleat extends Hardware {
   readonly type: keyof typeof cleats;
   readonly thinnest: number;
   readonly thickest: number;
+  /** Load that the maker allows [N]; judged from the size when absent. */
+  readonly ratedLoad?: number;
+}
+
+/** A winch that can be had. */
+export interface CatalogueWinch extends Hardware {
+  /** Middle of the winch to the rope on its drum [m]. */
+  readonly drumRadius: number;
+  readonly handleLength: number;
+  /** Turns of the handle for one of the drum, one for each gear [-]. */
+  readonly gearRatios: readonly number[];
+  readonly selfTailing: boolean;
+  /** Load that the maker allows [N]. */
+  readonly ratedLoad: number;
 }
 
 /** What can be had, with the user's own masses and prices. */
@@ -313,6 +329,7 @@ export interface Catalogue {
   readonly blocks: Named<CatalogueBlock>;
   readonly rings: Named<CatalogueRing>;
   readonly cleats: Named<CatalogueCleat>;
+  readonly winches?: Named<CatalogueWinch>;
 }
 
 /** What the boat must keep to. */

@@ -1,11 +1,6 @@
-import { cleats, gripRecords } from "../materials/cleats.js";
 import { type CreepLaw, creepLaws } from "../materials/creep.js";
 import type { FibreName } from "../materials/fibres.js";
-import { camSlipLoad } from "../reeving/cam-cleat.js";
-import { clamSlipLoad } from "../reeving/clam-cleat.js";
 import { holdVerdict } from "../reeving/hold.js";
-import { hornSlipLoad } from "../reeving/horn.js";
-import { jammerSlipLoad } from "../reeving/jammer.js";
 import { prepareJoined } from "../reeving/joined-lines.js";
 import { shapeLost } from "../reeving/set-shape.js";
 import { shapeVerdict } from "../reeving/shape-verdict.js";
@@ -13,47 +8,10 @@ import { breakLoad, ropeStiffness } from "../rope/break-load.js";
 import { creepStrain } from "../rope/creep.js";
 import { lineLimits } from "../rope/thin-limits.js";
 import { type Band, bandOf } from "../sources/band.js";
-import type { Boat, CleatStation } from "./boat.js";
+import type { Boat } from "./boat.js";
+import { cleatIn, gustAt, type HeldPlace, slipLoadIn } from "./cleat-hold.js";
 import { type Demand, demand, marginOver } from "./demand.js";
-import { coverOf } from "./pieces.js";
-import type { ReadyLine, ReadyPiece } from "./ready.js";
-
-/** The cleat of a line and the rope in it. */
-interface HeldPlace {
-  readonly at: number;
-  readonly station: CleatStation;
-  readonly piece: ReadyPiece;
-}
-
-function cleatIn({ placed, pieces }: ReadyLine): HeldPlace | undefined {
-  const at = placed.findIndex(({ station }) => station.kind === "cleat");
-  const found = placed[at];
-  if (found?.station.kind !== "cleat") return undefined;
-  return { at, station: found.station, piece: pieces[found.piece]! };
-}
-
-function slipLoadIn({ catalogue, conditions }: Boat, { station, piece }: HeldPlace): Band {
-  const cleat = cleats[catalogue.cleats[station.cleat]!.type];
-  const cover = coverOf(piece.rope, conditions.wet);
-  const strength = breakLoad(piece.make);
-  const ropeDiameter = piece.rope.diameter;
-  switch (cleat.kind) {
-    case "cam":
-      return camSlipLoad({ cleat, cover, ropeDiameter, breakLoad: strength });
-    case "clam":
-      return clamSlipLoad({ cleat, cover, ropeDiameter, breakLoad: strength });
-    case "jammer":
-      return jammerSlipLoad({ cleat, cover, breakLoad: strength });
-    case "horn":
-      return hornSlipLoad({
-        cleat,
-        cover,
-        turns: station.turns ?? 0,
-        eights: station.eights ?? 0,
-        tail: gripRecords.tail,
-      });
-  }
-}
+import type { ReadyLine } from "./ready.js";
 
 /** Whether the cleat takes the rope, and, where it holds the line, whether it holds the gusts. */
 export function judgeCleat(boat: Boat, ready: ReadyLine): Demand[] {
@@ -64,11 +22,8 @@ export function judgeCleat(boat: Boat, ready: ReadyLine): Demand[] {
     .filter(({ name }) => name === "cleat")
     .map(({ margin, reason }) => demand({ subject: "size of rope in the cleat", consequence: "race", margin, reason }));
   if (ready.line.heldBy !== "cleat") return fit;
-  const slipLoad = slipLoadIn(boat, held);
-  const load = ready.over(
-    { gust: ready.loads.gust },
-    (run, { gust }) => run.state(Math.max(0, gust!), "easing").stations[at]!.loadTension,
-  );
+  const slipLoad = slipLoadIn(boat, ready, held);
+  const load = gustAt(ready, at);
   const { reason } = holdVerdict({ subject: "", slipLoad, load, changes: [] });
   const margin: Band = {
     value: slipLoad.value / Math.max(load.value, 1e-9),
@@ -122,7 +77,7 @@ export function judgeShape(boat: Boat, ready: ReadyLine): Demand[] {
             duration: movement.after,
             temperature: boat.conditions.airTemperature,
           }),
-    slipLoad: slipLoadAtSail(ready, held, slipLoadIn(boat, held)),
+    slipLoad: slipLoadAtSail(ready, held, slipLoadIn(boat, ready, held)),
     giveStiffness: { value: movement.give, low: movement.give, high: movement.give },
   }).total;
   const { reason } = shapeVerdict({ subject: "", lost, allowed: movement.allowed, changes: [] });

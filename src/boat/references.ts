@@ -191,13 +191,23 @@ function thingTroubles(catalogue: Catalogue, path: Finding["path"], station: Boa
     return unknown([...path, "block"], station.block, catalogue.blocks, "a block of the catalogue");
   const strange = unknown([...path, "cleat"], station.cleat, catalogue.cleats, "a cleat of the catalogue");
   const horn = catalogue.cleats[station.cleat]?.type === "horn";
-  if (strange.length > 0 || horn === (station.turns !== undefined)) return strange;
+  if (strange.length > 0) return strange;
+  if (horn !== (station.turns !== undefined))
+    return [
+      {
+        path,
+        found: horn ? "a horn cleat without turns" : "turns on a cleat that has no horns",
+        allowed: "turns exactly on a horn cleat",
+        advice: horn ? "Say how many turns lie round it." : "Leave turns and eights out.",
+      },
+    ];
+  if (station.hitch !== true || (horn && (station.eights ?? 0) >= 1)) return [];
   return [
     {
-      path,
-      found: horn ? "a horn cleat without turns" : "turns on a cleat that has no horns",
-      allowed: "turns exactly on a horn cleat",
-      advice: horn ? "Say how many turns lie round it." : "Leave turns and eights out.",
+      path: [...path, "hitch"],
+      found: horn ? "a locking hitch without a crossing" : "a locking hitch on a cleat that has no horns",
+      allowed: "a hitch over at least one crossing of a horn cleat",
+      advice: horn ? "Say how many eights lie under it, or leave hitch out." : "Leave hitch out.",
     },
   ];
 }

@@ -5,7 +5,7 @@ import { constructions } from "../materials/constructions.js";
 import { fibres } from "../materials/fibres.js";
 import { surfaces, treads } from "../materials/surfaces.js";
 import { type Catalogue, lineKinds } from "./boat.js";
-import { list, mapping, named, nameIn, oneOf, price, quantity, wanted, yesOrNo } from "./schema-words.js";
+import { list, mapping, named, nameIn, oneOf, plain, price, quantity, wanted, yesOrNo } from "./schema-words.js";
 
 const hardware = {
   for: list(
@@ -74,9 +74,29 @@ const cleat = mapping(
     type: nameIn(cleats, "how it grips"),
     thinnest: quantity("ropeDiameter", "thinnest rope that it takes"),
     thickest: quantity("ropeDiameter", "thickest rope that it takes"),
+    ratedLoad: quantity(
+      "workingLoad",
+      "load that the maker allows; judged from the size when left out",
+    ).exactOptional(),
     ...hardware,
   },
   "a cleat that can be had",
+);
+
+const winch = mapping(
+  {
+    drumRadius: quantity("drumRadius", "middle of the winch to the rope on its drum"),
+    handleLength: quantity("handleLength", "middle of the winch to the hand on its handle"),
+    gearRatios: list(
+      plain("gearRatio", "turns of the handle for one turn of the drum"),
+      4,
+      "its gears; [1] where the handle turns the drum directly",
+    ),
+    selfTailing: yesOrNo("whether jaws over the drum hold the tail"),
+    ratedLoad: quantity("workingLoad", "load that the maker allows"),
+    ...hardware,
+  },
+  "a winch that can be had",
 );
 
 /** What can be had: ropes and hardware, with the user's own masses and prices. */
@@ -86,6 +106,7 @@ export const catalogueSchema = mapping(
     blocks: named(block, "blocks by name"),
     rings: named(ring, "rings by name"),
     cleats: named(cleat, "cleats by name"),
+    winches: named(winch, "winches by name").exactOptional(),
   },
   "ropes and hardware that can be had",
 ) satisfies z.ZodType<Catalogue>;

@@ -16,6 +16,7 @@ import {
   quoted,
   wanted,
   words,
+  yesOrNo,
 } from "./schema-words.js";
 
 /** A mapping of one of several kinds. */
@@ -128,6 +129,9 @@ const station = kinds(
         cleat: chosenName("cleat of the catalogue"),
         turns: plain("turnCount", "turns round the base of a horn cleat", 0, 15).exactOptional(),
         eights: plain("turnCount", "crossings over its horns", 0, 10).exactOptional(),
+        hitch: yesOrNo(
+          "whether a locking hitch finishes it; when left out, on halyards and control lines that have a crossing",
+        ).exactOptional(),
       },
       "a cleat",
     ),

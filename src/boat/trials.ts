@@ -160,7 +160,7 @@ function cleatTrials(
   station: Extract<BoatStation, { kind: "cleat" }>,
   put: (words: string, away: number, changed: BoatStation) => LineTrial,
 ): LineTrial[] {
-  const { turns, eights: _, ...plain } = station;
+  const { turns, eights: _, hitch: _hitch, ...plain } = station;
   const swaps = others(cleats, station.cleat).flatMap(([cleat, { type }]) =>
     type === "horn"
       ? hornTurns.map((wound, index) =>

@@ -105,21 +105,37 @@ const cleatWords = {
   wornCam: "a cam, worn teeth",
   clam: "a V cleat",
   jammer: "a lever jammer",
-  horn: "a horn cleat",
+  hitchedHorn: "a horn cleat, hitched",
+  horn: "a horn cleat, tail in the hand",
 } as const;
 
-/** Load at which a cleat lets its rope slip [N]. */
-function slipLoad(cleat: keyof typeof cleatWords, cover: Cover, ropeDiameter: number): Band {
+/** Cleats of the demo skiff: what they are made for. */
+const size = { thinnest: 0.003, thickest: 0.01 };
+/** The V is made for thicker ropes than the others. */
+const veeSize = { thinnest: 0.004, thickest: 0.01 };
+
+/** Load at which a cleat lets its rope slip [N]; a hitched horn is as strong as its rope. */
+function slipLoad(cleat: keyof typeof cleatWords, cover: Cover, ropeDiameter: number, breakLoad: number): Band {
+  const rope = { size, cover, ropeDiameter };
   switch (cleat) {
     case "cam":
     case "wornCam":
-      return camSlipLoad({ cleat: cleats[cleat], cover, ropeDiameter });
+      return camSlipLoad({ ...rope, cleat: cleats[cleat] });
     case "clam":
-      return clamSlipLoad({ cleat: cleats.clam, cover, ropeDiameter });
+      return clamSlipLoad({ ...rope, cleat: cleats.clam, size: veeSize });
     case "jammer":
-      return jammerSlipLoad({ cleat: cleats.jammer, cover });
+      return jammerSlipLoad({ ...rope, cleat: cleats.jammer });
     case "horn":
-      return hornSlipLoad({ cleat: cleats.horn, cover, turns: 2, eights: 3, tail: gripRecords.tail });
+    case "hitchedHorn":
+      return hornSlipLoad({
+        ...rope,
+        cleat: cleats.horn,
+        turns: 2,
+        eights: 3,
+        hitch: cleat === "hitchedHorn",
+        tail: gripRecords.tail,
+        breakLoad: { value: breakLoad, low: breakLoad, high: breakLoad },
+      });
   }
 }
 
@@ -166,12 +182,12 @@ export const stayWhereItWasPut = liveModel({
   },
   compute: ({ fibre, diameter, length, load, cleat, bare, wet }, { say, sayFound }) => {
     const { law, linearDensity, breakLoad } = ropes[fibre];
-    const size = (diameter / demoDiameter) ** 2;
+    const section = (diameter / demoDiameter) ** 2;
     const over = stiffness[fibre]();
-    const axialStiffness = over.value * linearDensity * size;
+    const axialStiffness = over.value * linearDensity * section;
     const span = (after: number, share: number): Span => ({ after, length: share * length, axialStiffness });
     const cover: Cover = bare ? { strands: 24, fibre: "bareCore", wet } : { strands: 16, fibre: "polyester", wet };
-    const holds = slipLoad(cleat, cover, ((bare ? bareThickness : 1) * diameter) / 1000);
+    const holds = slipLoad(cleat, cover, ((bare ? bareThickness : 1) * diameter) / 1000, breakLoad * section);
     const gust = times(gustLoad(), load);
     const halyardSet = {
       line: halyard,
@@ -187,7 +203,7 @@ export const stayWhereItWasPut = liveModel({
       shapeLost({
         ...halyardSet,
         creep: (tension) =>
-          creepStrain({ law, loadShare: tension / (breakLoad * size), settling, duration, temperature: room }),
+          creepStrain({ law, loadShare: tension / (breakLoad * section), settling, duration, temperature: room }),
       });
     const hour = after(60 * minute);
     const moved = (label: string, band: Band) => ({ label, measure: "length", ...times(band, 1000) }) as const;

@@ -14,9 +14,9 @@ export interface CamCleat {
   readonly pivotFriction: Coefficient;
   /** Force of one jaw's spring, taken at the rope [N]. */
   readonly spring: Coefficient;
-  /** Diameter below which the jaws meet before they pinch [m]. */
-  readonly thinnest: Coefficient;
-  /** Load that jaws and fastening stand [N]. */
+  /** Length of a jaw over the thickest rope of the cleat [-]. */
+  readonly jawShare: Coefficient;
+  /** Load that a cleat for ropes up to 8 mm stands, jaws and fastening [N]. */
   readonly stands: Coefficient;
 }
 
@@ -32,8 +32,11 @@ export interface ClamCleat {
   readonly wallFriction: Coefficient;
   /** Force with which the hand snapped the rope in [N]. */
   readonly press: Coefficient;
-  /** Diameter below which the rope lies on the bottom of the groove [m]. */
-  readonly thinnest: Coefficient;
+  /** Friction of a loaded rope that is drawn out between the ridges [-]. */
+  readonly releaseFriction: Coefficient;
+  /** Length of the groove over the thickest rope of the cleat [-]. */
+  readonly jawShare: Coefficient;
+  /** Load that a V cleat for ropes up to 8 mm stands [N]. */
   readonly stands: Coefficient;
 }
 
@@ -48,6 +51,9 @@ export interface Jammer {
   readonly handle: Coefficient;
   /** Force at the jaw over force on the handle [-]. */
   readonly leverRatio: Coefficient;
+  /** Length of the jaw over the thickest rope of the jammer [-]. */
+  readonly jawShare: Coefficient;
+  /** Load that a jammer for ropes up to 8 mm holds before the rope creeps through [N]. */
   readonly stands: Coefficient;
 }
 
@@ -58,6 +64,7 @@ export interface HornCleat {
   readonly surface: Surface;
   /** Turns that one crossing of a figure of eight is worth [-]. */
   readonly eightTurns: Coefficient;
+  /** Load that a horn for ropes up to 8 mm stands [N]. */
   readonly stands: Coefficient;
 }
 
@@ -79,7 +86,7 @@ const camGeometry = {
   pivotShare: judged(0.15, 0.22, 0.3, "1", "pin of 3 to 4 mm in a jaw of 15 mm; callipers narrow it"),
   pivotFriction: judged(0.02, 0.1, 0.25, "1", "balls or a plain pin, clean or salted"),
   spring: judged(3, 7, 15, "N", "a scale hooked to one jaw narrows it"),
-  thinnest: judged(0.002, 0.0025, 0.004, "m", "gap left when the jaws touch their stops"),
+  jawShare: judged(1.6, 2.2, 3, "1", "jaws of 16 to 20 mm for ropes up to 8 mm; callipers narrow it"),
   stands: judged(700, 1500, 3500, "N", "jaws of plastic or aluminium on two small screws; the maker's figure decides"),
 } as const;
 
@@ -103,18 +110,35 @@ export const cleats = {
     ridgeAngle: judged(35 * degree, 42 * degree, 50 * degree, "rad", "ridges lean towards the load"),
     wallFriction: judged(0.1, 0.2, 0.35, "1", "cover along smooth ridges"),
     press: judged(40, 80, 150, "N", "a hand that snaps the rope down"),
-    thinnest: judged(0.003, 0.004, 0.005, "m", "a groove made for 5 to 8 mm; see where your rope touches"),
-    stands: judged(600, 1300, 3000, "N", "plastic or aluminium on two small screws; the maker's figure decides"),
+    releaseFriction: judged(
+      0.25,
+      0.45,
+      0.8,
+      "1",
+      "a loaded cover pressed between ridges; a scale on the tail narrows it",
+    ),
+    jawShare: judged(4, 6, 8, "1", "a groove of 50 mm for ropes up to 8 mm"),
+    stands: coefficient({
+      value: 2000,
+      unit: "N",
+      low: 900,
+      high: 4400,
+      status: "published",
+      source: "owners-vee-list",
+      place:
+        "safe loads that makers name: the least of any size, and the most for 6 to 8 mm; middle judged between them",
+    }),
   },
   jammer: {
     kind: "jammer",
     name: "lever jammer",
-    jaw: treads.ribbed,
+    jaw: treads.toothed,
     plate: treads.smooth,
-    camAngle: judged(20 * degree, 27 * degree, 34 * degree, "rad", "a jaw that a lever must hold shut"),
+    camAngle: judged(5 * degree, 8.5 * degree, 12 * degree, "rad", "made to lock by itself on a cover that fits"),
     handle: judged(25, 50, 100, "N", "push at which the handle snaps over"),
-    leverRatio: judged(3, 5, 8, "1", "handle of 100 mm on a jaw of 20 mm"),
-    stands: judged(1500, 3500, 7000, "N", "four screws through a deck; the maker's figure decides"),
+    leverRatio: judged(8, 12, 20, "1", "handle of 120 mm on a jaw whose pin is 10 mm away"),
+    jawShare: judged(2, 3, 4.5, "1", "jaw of 24 mm for ropes up to 8 mm; callipers narrow it"),
+    stands: judged(1200, 2500, 5000, "N", "small jammers of plastic and metal; the maker's figure decides"),
   },
   horn: {
     kind: "horn",
@@ -127,6 +151,21 @@ export const cleats = {
 
 /** What grips have in common. */
 export const gripRecords = {
+  /** Diameter at which jaws or walls just miss the rope, over the thinnest that the cleat is made for [-]. */
+  reach: judged(0.6, 0.8, 1, "1", "jaws meet a little below the thinnest rope of their label"),
+  /** Load at which a cleat gives way or its rope creeps through, over the load that its maker allows [-]. */
+  ratedHold: judged(0.9, 1.2, 1.8, "1", "no printed slip load found; a maker allows what is safe to hold"),
+  /** Load that a cover stands in jaws, over the area on which they bite [Pa]. */
+  bite: judged(5e6, 10e6, 20e6, "Pa", "no printed value found; teeth strip a cover; a pull test narrows it"),
+  /** Load on a horn that a hitched rope stands, over its break load [-]. */
+  hitched: coefficient({
+    value: 0.75,
+    unit: "1",
+    low: 0.6,
+    high: 0.9,
+    status: "common practice",
+    place: "turn, figures of eight and a locking hitch hold to near the strength of the rope",
+  }),
   /** Hold of a V groove of 70° over that of a round groove [-]. */
   veeOverRound: coefficient({
     value: 1.25,

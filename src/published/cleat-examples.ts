@@ -1,12 +1,13 @@
-import { cleats } from "../materials/cleats.js";
+import { cleats, gripRecords } from "../materials/cleats.js";
 import { type Cover, coverFriction } from "../materials/covers.js";
 import { camSlipLoad, lockingFriction } from "../reeving/cam-cleat.js";
 import { clamSlipLoad, grooveFactor } from "../reeving/clam-cleat.js";
-import { hornHold, tailNeeded, turnsToHold } from "../reeving/horn.js";
+import { hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "../reeving/horn.js";
 import { curvedFaceFriction, frictionAngle, jawGrip } from "../reeving/jaw.js";
 import { liftOutForce } from "../reeving/lift-out.js";
 import { capstanRatio, wedgeFriction } from "../reeving/sliding.js";
 import { wedgeDrive, wedgeRelease } from "../reeving/wedge.js";
+import { handleForce, powerRatio } from "../reeving/winch.js";
 import { practiceRow, publishedRow } from "./published-row.js";
 import type { CheckRow, CheckSet } from "./row.js";
 
@@ -224,6 +225,7 @@ const wedgeRows: readonly CheckRow[] = [
   ),
 ];
 
+const size = { thinnest: 0.004, thickest: 0.01 };
 const covered: Cover = { strands: 16, fibre: "polyester", wet: false };
 const values = ({ camAngle, pivotShare, pivotFriction }: typeof cleats.cam) => ({
   camAngle: camAngle.value,
@@ -231,7 +233,71 @@ const values = ({ camAngle, pivotShare, pivotFriction }: typeof cleats.cam) => (
   pivotFriction: pivotFriction.value,
 });
 
+const inch = 0.0254;
+const drum = { drumRadius: 2 * inch, gearRatio: 1 };
+
+const winchRows: readonly CheckRow[] = [
+  ...(
+    [
+      ["4", 8],
+      ["5", 10],
+    ] as const
+  ).map(([printed, inches]) =>
+    publishedRow(
+      "winch-ratios",
+      `lever-${inches}`,
+      `lever of a handle of ${inches} in on a drum of 2 in radius`,
+      printed,
+      "1",
+      "ratio of handle to drum",
+      () => powerRatio({ ...drum, handleLength: inches * inch }),
+    ),
+  ),
+  ...(
+    [
+      ["5", 1, "20"],
+      ["25", 5, "4"],
+    ] as const
+  ).flatMap(([printed, gearRatio, force]) => {
+    const ratio = () => powerRatio({ ...drum, handleLength: 10 * inch, gearRatio });
+    const gear = gearRatio === 1 ? "without a gear" : `with a gear of ${gearRatio}:1`;
+    return [
+      publishedRow(
+        "winches-101",
+        `power-${gearRatio}`,
+        `power ratio of a handle of 10 in on a drum of 4 in across, ${gear}`,
+        printed,
+        "1",
+        "power ratio",
+        ratio,
+      ),
+      publishedRow(
+        "winches-101",
+        `handle-${gearRatio}`,
+        `force on that handle for 100 lbf, ${gear}, no loss`,
+        force,
+        "lbf",
+        "force on the handle",
+        () => handleForce({ load: 100, tail: 0, powerRatio: ratio(), efficiency: 1 }),
+      ),
+    ];
+  }),
+];
+
 const practiceRows: readonly CheckRow[] = [
+  practiceRow(
+    "hitched-horn",
+    "load that a turn, a figure of eight and a locking hitch hold, over the break load of the rope",
+    "0.8",
+    "1",
+    "turn, figures of eight and a locking hitch hold to near the strength of the rope; allowed: 0.6 to 1",
+    () => {
+      const breakLoad = { value: 2000, low: 2000, high: 2000 };
+      const made = { turns: 1, eights: 1, hitch: true, tail: gripRecords.tail };
+      return hornSlipLoad({ cleat: cleats.horn, size, cover: covered, ...made, breakLoad }).value / breakLoad.value;
+    },
+    0.2,
+  ),
   practiceRow(
     "cam-angle",
     "friction of a 16-strand cover on sharp teeth, over the least with which a cam locks",
@@ -249,8 +315,8 @@ const practiceRows: readonly CheckRow[] = [
     "a slippery core without cover slips in worn jaws; allowed: up to a tenth",
     () => {
       const bare: Cover = { strands: 24, fibre: "bareCore", wet: false };
-      const slips = camSlipLoad({ cleat: cleats.wornCam, cover: bare, ropeDiameter: 0.004 }).value;
-      return slips / camSlipLoad({ cleat: cleats.cam, cover: covered, ropeDiameter: 0.006 }).value;
+      const slips = camSlipLoad({ cleat: cleats.wornCam, size, cover: bare, ropeDiameter: 0.004 }).value;
+      return slips / camSlipLoad({ cleat: cleats.cam, size, cover: covered, ropeDiameter: 0.006 }).value;
     },
     0.05,
   ),
@@ -261,7 +327,8 @@ const practiceRows: readonly CheckRow[] = [
     "1",
     "a line on the bottom of the groove is not held; allowed: up to a fifth",
     () => {
-      const hold = (ropeDiameter: number) => clamSlipLoad({ cleat: cleats.clam, cover: covered, ropeDiameter }).value;
+      const hold = (ropeDiameter: number) =>
+        clamSlipLoad({ cleat: cleats.clam, size, cover: covered, ropeDiameter }).value;
       return hold(0.003) / hold(0.006);
     },
     0.1,
@@ -302,5 +369,5 @@ const practiceRows: readonly CheckRow[] = [
 /** Worked examples of things that lock, wedge or are wound round, and rules of practice about cleats. */
 export const cleatExamples: CheckSet = {
   topic: "cleat",
-  rows: [...turnRows, ...grooveRows, ...jawRows, ...wedgeRows, ...practiceRows],
+  rows: [...turnRows, ...grooveRows, ...jawRows, ...wedgeRows, ...winchRows, ...practiceRows],
 };

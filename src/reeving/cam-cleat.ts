@@ -1,9 +1,10 @@
-import { type CamCleat, gripRecords } from "../materials/cleats.js";
+import type { CamCleat } from "../materials/cleats.js";
 import type { Cover } from "../materials/covers.js";
 import { within } from "../quantity/guard.js";
 import type { Band } from "../sources/band.js";
+import { type CleatSize, cleatStands, coverStands, leastHeld } from "./cleat-size.js";
 import { frictionAngle, type JawGrip, jawGrip } from "./jaw.js";
-import { coverStandsOf, frictionRange, type SlipLoad, slipLoadOf } from "./slip-load.js";
+import { frictionRange, type SlipLoad, slipLoadOf } from "./slip-load.js";
 
 /** Shape of a cam and its pivot. */
 export interface CamShape {
@@ -82,9 +83,10 @@ export function camGrip({ frictionCoefficient, spring, ...shape }: CamInput): Ja
 /** A rope in a cam cleat. */
 export interface CamRope {
   readonly cleat: CamCleat;
+  readonly size: CleatSize;
   readonly cover: Cover;
   readonly ropeDiameter: number;
-  /** Break load of the rope: asks whether the cover stands the jaws [N]. */
+  /** Break load of the rope: asks more of the cover than its area does [N]. */
   readonly breakLoad?: Band;
 }
 
@@ -99,22 +101,25 @@ export function camRanges(cleat: CamCleat, cover: Cover) {
  *
  *     T_hold = min(grip, what the jaws stand, what the cover stands); no grip below the least diameter
  *
- * @param cleat  records of the cleat [rad, N, m]
+ * @param cleat  records of the cleat [rad, N, -]
+ * @param size  ropes that it is made for [m], and its rated load [N] where there is one
  * @param cover  strands, fibre and state of the cover
  * @param ropeDiameter  d [m]
- * @param breakLoad  of the rope, with its range [N]; absent: the cover is not asked
+ * @param breakLoad  of the rope, with its range [N]; absent: the cover is asked by its area alone
  * @returns slip load with its range [N], whether it locks, and what gives way first
  * @throws ValueError for an impossible diameter
- * Source: statics; sizes and strengths are records of their own. Example: camSlipLoad({ cleat: cleats.cam, cover: { strands: 16, fibre: "polyester", wet: false }, ropeDiameter: 0.006 }).locks → "enough"
+ * Source: statics; sizes and strengths are records of their own. Example: camSlipLoad({ cleat: cleats.cam, size: { thinnest: 0.003, thickest: 0.01 }, cover: { strands: 16, fibre: "polyester", wet: false }, ropeDiameter: 0.006 }).locks → "enough"
  */
-export function camSlipLoad({ cleat, cover, ropeDiameter, breakLoad }: CamRope): SlipLoad {
+export function camSlipLoad({ cleat, size, cover, ropeDiameter, breakLoad }: CamRope): SlipLoad {
   const diameter = within("ropeDiameter", ropeDiameter);
   return slipLoadOf({
-    ranges: { ...camRanges(cleat, cover), thinnest: cleat.thinnest },
+    ranges: { ...camRanges(cleat, cover), thinnest: leastHeld(size) },
     need: ({ frictionCoefficient, thinnest, ...shape }) =>
       diameter < thinnest ? 2 : lockingFriction(shape) / frictionCoefficient,
     grip: ({ thinnest, ...values }) => (diameter < thinnest ? 0 : camGrip(values).friction),
-    stands: cleat.stands,
-    coverStands: coverStandsOf(breakLoad, gripRecords.coverShare),
+    limits: {
+      cleat: cleatStands(cleat.stands, size),
+      cover: coverStands({ jawShare: cleat.jawShare, size, ropeDiameter, breakLoad }),
+    },
   });
 }

@@ -2,9 +2,10 @@ import { type ClamCleat, gripRecords } from "../materials/cleats.js";
 import type { Cover } from "../materials/covers.js";
 import { within } from "../quantity/guard.js";
 import type { Band } from "../sources/band.js";
+import { type CleatSize, cleatStands, coverStands, leastHeld } from "./cleat-size.js";
 import { type JawGrip, jawGrip } from "./jaw.js";
 import { wedgeFriction } from "./sliding.js";
-import { coverStandsOf, frictionRange, type SlipLoad, slipLoadOf } from "./slip-load.js";
+import { frictionRange, type SlipLoad, slipLoadOf } from "./slip-load.js";
 import { wedgeDrive } from "./wedge.js";
 
 const testedAngle = (70 * Math.PI) / 180;
@@ -96,16 +97,11 @@ export function clamGrip({ frictionCoefficient, grooveFactor: w, press, ...ridge
 /** A rope in a V cleat. */
 export interface ClamRope {
   readonly cleat: ClamCleat;
+  readonly size: CleatSize;
   readonly cover: Cover;
   readonly ropeDiameter: number;
-  /** Break load of the rope: asks whether the cover stands the ridges [N]. */
+  /** Break load of the rope: asks more of the cover than its area does [N]. */
   readonly breakLoad?: Band;
-}
-
-/** Ranges of a V cleat with a rope in it, by the names of the model. */
-export function clamRanges(cleat: ClamCleat, cover: Cover) {
-  const { grooveAngle, ridgeAngle, wallFriction, press } = cleat;
-  return { frictionCoefficient: frictionRange(cover, cleat.ridges), grooveAngle, ridgeAngle, wallFriction, press };
 }
 
 /**
@@ -113,27 +109,33 @@ export function clamRanges(cleat: ClamCleat, cover: Cover) {
  *
  *     T_hold = min(grip, what the cleat stands, what the cover stands); a rope on the bottom of the groove gets μ · F_0 only
  *
- * @param cleat  records of the cleat [rad, N, m]
+ * @param cleat  records of the cleat [rad, N, -]
+ * @param size  ropes that it is made for [m], and its rated load [N] where there is one
  * @param cover  strands, fibre and state of the cover
  * @param ropeDiameter  d [m]
- * @param breakLoad  of the rope, with its range [N]; absent: the cover is not asked
+ * @param breakLoad  of the rope, with its range [N]; absent: the cover is asked by its area alone
  * @returns slip load with its range [N], whether it locks, and what gives way first
  * @throws ValueError for an impossible diameter
- * Source: albro-liu-1985 for the groove; sizes and strengths are records of their own. Example: clamSlipLoad({ cleat: cleats.clam, cover: { strands: 16, fibre: "polyester", wet: false }, ropeDiameter: 0.002 }).locks → "not enough"
+ * Source: albro-liu-1985 for the groove; sizes and strengths are records of their own. Example: clamSlipLoad({ cleat: cleats.clam, size: { thinnest: 0.005, thickest: 0.008 }, cover: { strands: 16, fibre: "polyester", wet: false }, ropeDiameter: 0.002 }).locks → "not enough"
  */
-export function clamSlipLoad({ cleat, cover, ropeDiameter, breakLoad }: ClamRope): SlipLoad {
+export function clamSlipLoad({ cleat, size, cover, ropeDiameter, breakLoad }: ClamRope): SlipLoad {
   const diameter = within("ropeDiameter", ropeDiameter);
+  const { grooveAngle, ridgeAngle, wallFriction, press } = cleat;
   const { veeOverRound, roundOverFlat } = gripRecords;
+  const frictionCoefficient = frictionRange(cover, cleat.ridges);
+  const shape = { grooveAngle, ridgeAngle, wallFriction, press, veeOverRound, roundOverFlat };
   return slipLoadOf({
-    ranges: { ...clamRanges(cleat, cover), thinnest: cleat.thinnest, veeOverRound, roundOverFlat },
+    ranges: { frictionCoefficient, ...shape, thinnest: leastHeld(size) },
     need: (values) =>
       diameter < values.thinnest ? 2 : 1 / (values.frictionCoefficient * factorIn(values) * ridgeDraw(values)),
     grip: (values) =>
       diameter < values.thinnest
         ? values.frictionCoefficient * values.press
         : clamGrip({ ...values, grooveFactor: factorIn(values) }).friction,
-    stands: cleat.stands,
-    coverStands: coverStandsOf(breakLoad, gripRecords.coverShare),
+    limits: {
+      cleat: cleatStands(cleat.stands, size),
+      cover: coverStands({ jawShare: cleat.jawShare, size, ropeDiameter, breakLoad }),
+    },
   });
 }
 

@@ -1,7 +1,9 @@
-import type { HornCleat } from "../materials/cleats.js";
+import { gripRecords, type HornCleat } from "../materials/cleats.js";
 import type { Cover } from "../materials/covers.js";
+import { ValueError } from "../quantity/errors.js";
 import { within } from "../quantity/guard.js";
-import type { Band } from "../sources/band.js";
+import { type Band, bandOf } from "../sources/band.js";
+import { type CleatSize, cleatStands } from "./cleat-size.js";
 import { capstanRatio } from "./sliding.js";
 import { frictionRange, type SlipLoad, slipLoadOf } from "./slip-load.js";
 
@@ -77,36 +79,55 @@ export function turnsToHold({
 /** A rope made fast on a horn cleat. */
 export interface HornRope {
   readonly cleat: HornCleat;
+  readonly size: CleatSize;
   readonly cover: Cover;
   /** Turns round the base [-]. */
   readonly turns: number;
   /** Crossings over the horns after them [-]. */
   readonly eights: number;
-  /** Tension left in the tail, with its range [N]. */
+  /** Whether a locking hitch over a horn finishes it. */
+  readonly hitch: boolean;
+  /** Tension left in the tail where no hitch holds it, with its range [N]. */
   readonly tail: Band;
+  /** Break load of the rope with its range [N]; absent: the rope is not asked. */
+  readonly breakLoad?: Band;
 }
 
 /**
- * Load at which a rope slips round a horn cleat.
+ * Load at which a rope slips round a horn cleat, or at which a hitched one gives way.
  *
- *     T_hold = min(T_tail · exp(2 π μ (N + e · n_8)), what the cleat stands)
+ *     T_hold = min(T_tail · exp(2 π μ (N + e · n_8)), what the cleat stands);   hitched min(h · F_b, what the cleat stands)
  *
  * @param cleat  records of the cleat [-, N]
+ * @param size  ropes that it is made for [m], and its rated load [N] where there is one
  * @param cover  strands, fibre and state of the cover
  * @param turns  N round the base [-], 0 to 15
  * @param eights  n_8, crossings over the horns [-], 0 to 10
+ * @param hitch  whether a locking hitch finishes it: it needs at least one crossing
  * @param tail  tension left in the tail, with its range [N]
- * @returns slip load with its range [N], and what gives way first; a horn never locks by itself: the tail must be held or hitched
- * @throws ValueError outside these ranges
- * Source: euler-1769, capstan equation; what a crossing is worth is a record of its own. Example: hornSlipLoad({ cleat: cleats.horn, cover: { strands: 24, fibre: "polyester", wet: false }, turns: 2, eights: 0, tail: { value: 50, low: 50, high: 50 } }).value → 175.7
+ * @param breakLoad  F_b of the rope, with its range [N]; absent: the rope is not asked
+ * @returns slip load with its range [N], whether it locks, and what gives way first
+ * @throws ValueError outside these ranges, and for a hitch without a crossing
+ * Valid for a hitch that is drawn up the right way round. Without it the tail must be held.
+ * Source: euler-1769, capstan equation; common practice for the hitch. Example: hornSlipLoad({ cleat: cleats.horn, size: { thinnest: 0.003, thickest: 0.01 }, cover: { strands: 24, fibre: "polyester", wet: false }, turns: 2, eights: 0, hitch: false, tail: { value: 50, low: 50, high: 50 } }).value → 175.7
  */
-export function hornSlipLoad({ cleat, cover, turns, eights, tail }: HornRope): SlipLoad {
+export function hornSlipLoad({ cleat, size, cover, turns, eights, hitch, tail, breakLoad }: HornRope): SlipLoad {
   const base = within("turnCount", turns, 0, 15);
   const crossings = within("turnCount", eights, 0, 10);
+  if (hitch && crossings < 1)
+    throw new ValueError({
+      quantity: "locking hitch on a horn cleat",
+      value: `${crossings} crossings`,
+      allowed: "at least one crossing over the horns, for the hitch to lie on",
+      advice: "Give one figure of eight or more, or leave the hitch out.",
+    });
+  const stands = cleatStands(cleat.stands, size);
+  const rope = breakLoad && bandOf({ breakLoad, share: gripRecords.hitched }, (one) => one.breakLoad * one.share);
   return slipLoadOf({
     ranges: { frictionCoefficient: frictionRange(cover, cleat.surface), eightTurns: cleat.eightTurns, tail },
-    need: () => 2,
-    grip: ({ eightTurns, ...values }) => hornHold({ ...values, turns: base + crossings * eightTurns }),
-    stands: cleat.stands,
+    need: () => (hitch ? 0 : 2),
+    grip: ({ eightTurns, ...values }) =>
+      hitch ? Number.POSITIVE_INFINITY : hornHold({ ...values, turns: base + crossings * eightTurns }),
+    limits: { cleat: stands, ...(hitch && rope && { rope }) },
   });
 }

@@ -3,7 +3,6 @@ import type { Cover } from "../materials/covers.js";
 import { within } from "../quantity/guard.js";
 import { type Band, bandOf } from "../sources/band.js";
 import { type CamInput, camRanges, lockingAngle } from "./cam-cleat.js";
-import { type ClamInput, clamRanges, ridgeDraw } from "./clam-cleat.js";
 import { wedgeDrive, wedgeRelease } from "./wedge.js";
 
 /** The hand pulls a loaded line out of its cleat. */
@@ -53,66 +52,92 @@ export function camLiftOut({
   return leastPositiveRoot(a, b, c);
 }
 
+/** A V cleat with numbers for what lets its rope out again. */
+export interface VeeRelease {
+  readonly grooveAngle: number;
+  readonly ridgeAngle: number;
+  readonly wallFriction: number;
+  readonly releaseFriction: number;
+  readonly press: number;
+}
+
 /**
  * Pull that frees a line from a V cleat under load.
  *
- *     F sin χ = g u + (F_0 + g u) · tan(φ − β/2) / tan(φ + β/2),   u = T − F cos χ
+ *     F sin χ = g u + (F_0 + g u) · s,   u = T − F cos χ,   1 / g = tan(ω − φ_r), 0 when friction beats the ridges
+ *     s = tan(φ − β/2) / tan(φ + β/2), 0 when the walls open by themselves
  *
- * The ridges draw the rope down as long as load is on them; what the walls squeeze sticks when friction beats the half angle.
+ * The ridges hold the rope down as long as load is on them, and their friction now helps them; what the walls squeeze sticks when friction beats the half angle.
  *
  * @param load  T [N], 0 or more
  * @param pullAngle  χ above the line behind the cleat [rad], 0.02 to a quarter turn
  * @param grooveAngle  β [rad]
  * @param ridgeAngle  ω [rad]
- * @param wallFriction  μ_w [-]
+ * @param wallFriction  μ_w, φ = atan μ_w [-]
+ * @param releaseFriction  μ_r of a loaded rope along the ridges, φ_r = atan μ_r [-]
  * @param press  F_0 with which the rope was snapped in [N]
- * @returns least pull [N]
+ * @returns least pull [N]; straight up it can be more than any hand has
  * @throws ValueError outside these ranges
- * Source: statics, wedge. Example: clamLiftOut({ load: 100, pullAngle: Math.PI / 2, grooveAngle: 1.2, ridgeAngle: Math.PI / 4, wallFriction: 0.2, press: 60 }) → 66.667
+ * Source: statics, wedge. Example: clamLiftOut({ load: 100, pullAngle: Math.PI / 2, grooveAngle: 1.2, ridgeAngle: Math.PI / 4, wallFriction: 0.2, releaseFriction: 0.2, press: 60 }) → 150
  */
 export function clamLiftOut({
   load,
   pullAngle,
   grooveAngle,
+  ridgeAngle,
+  wallFriction,
+  releaseFriction,
   press,
-  ...ridges
-}: LiftOutInput & Omit<ClamInput, "frictionCoefficient" | "grooveFactor"> & { readonly grooveAngle: number }): number {
+}: LiftOutInput & VeeRelease): number {
   const [along, across] = directions(pullAngle);
-  const wall = {
-    squeeze: 1,
-    slopeAngle: within("grooveAngle", grooveAngle) / 2,
-    frictionCoefficient: ridges.wallFriction,
-  };
+  const slopeAngle = within("grooveAngle", grooveAngle) / 2;
+  const wall = { squeeze: 1, slopeAngle, frictionCoefficient: wallFriction };
   const sticks = Math.max(0, wedgeRelease(wall)) / wedgeDrive(wall);
-  const down = ridgeDraw(ridges) * (1 + sticks);
-  return (down * within("loadTension", load) + within("gripPreload", press) * sticks) / (across + down * along);
+  const ridge = {
+    squeeze: 1,
+    slopeAngle: within("ridgeAngle", ridgeAngle, 0.02),
+    frictionCoefficient: releaseFriction,
+  };
+  // 1 / g, what the ridges yield: nothing when their friction beats their slope. At the least a line of rope has some give.
+  const yields = Math.max(1e-6, -wedgeRelease(ridge));
+  const T = within("loadTension", load);
+  return ((1 + sticks) * T + yields * within("gripPreload", press) * sticks) / (yields * across + (1 + sticks) * along);
 }
 
 /** A line under load in a cleat. */
-export interface LiftOutRope<Kind> extends LiftOutInput {
+export interface LiftOutRope<Kind> {
   readonly cleat: Kind;
   readonly cover: Cover;
+  /** Load on the line, with its range where it has one [N]. */
+  readonly load: number | Band;
+  readonly pullAngle: number;
 }
 
 /**
  * Pull that frees a line from a cleat, with its range.
  *
- *     F over the ranges of cleat and cover
+ *     F over the ranges of cleat, cover and load
  *
  * @param cleat  cam or V cleat, records [rad, N, -]
  * @param cover  strands, fibre and state of the cover
- * @param load  T [N], 0 or more
+ * @param load  T [N], 0 or more, with its range where it has one
  * @param pullAngle  χ above the line behind the cleat [rad], 0.02 to a quarter turn
  * @returns least pull with its range [N]
  * @throws ValueError outside these ranges
  * Source: statics; sizes are records of their own. Example: liftOutForce({ cleat: cleats.cam, cover: { strands: 16, fibre: "polyester", wet: false }, load: 300, pullAngle: Math.PI / 2 }).low > 300 → true
  */
-export function liftOutForce({ cleat, cover, ...pull }: LiftOutRope<CamCleat | ClamCleat>): Band {
+export function liftOutForce({ cleat, cover, load, pullAngle }: LiftOutRope<CamCleat | ClamCleat>): Band {
+  const range = { load: typeof load === "number" ? { value: load, low: load, high: load } : load };
   const band =
     cleat.kind === "cam"
-      ? bandOf(camRanges(cleat, cover), (values) => camLiftOut({ ...values, ...pull }))
-      : bandOf(clamRanges(cleat, cover), (values) => clamLiftOut({ ...values, ...pull }));
+      ? bandOf({ ...camRanges(cleat, cover), ...range }, (values) => camLiftOut({ ...values, pullAngle }))
+      : bandOf({ ...releaseRanges(cleat), ...range }, (values) => clamLiftOut({ ...values, pullAngle }));
   return { ...band, low: Math.max(0, band.low) };
+}
+
+/** Ranges of a V cleat that is to let its rope go, by the names of the model. */
+function releaseRanges({ grooveAngle, ridgeAngle, wallFriction, releaseFriction, press }: ClamCleat) {
+  return { grooveAngle, ridgeAngle, wallFriction, releaseFriction, press };
 }
 
 /**

@@ -7,9 +7,12 @@ import { type Band, bandOf } from "../sources/band.js";
 export interface SlipLoad extends Band {
   /** Whether friction alone keeps it shut: over the whole range, only at its middle, or not even there. */
   readonly locks: Outcome;
-  /** What gives way first at the middle of the range: the grip, or what cleat and cover stand. */
-  readonly limitedBy: "grip" | "cleat" | "cover";
+  /** What gives way first at the middle of the range: the grip, or what cleat, cover and rope stand. */
+  readonly limitedBy: "grip" | Limit;
 }
+
+/** What limits a grip that would hold more. */
+type Limit = "cleat" | "cover" | "rope";
 
 /** Ranges that a grip is made of, by name. */
 export type Ranges = Readonly<Record<string, Band>>;
@@ -21,45 +24,52 @@ export interface GripModel<Name extends string> {
   readonly need: (values: Record<Name, number>) => number;
   /** Load at which it slips [N]; infinite when it locks. */
   readonly grip: (values: Record<Name, number>) => number;
-  /** Load that the cleat stands [N]. */
-  readonly stands: Band;
-  /** Load that the cover stands in the jaws [N]; absent when it is not asked. */
-  readonly coverStands?: Band | undefined;
+  /** Loads that cleat, cover and rope stand [N]; absent where they are not asked. */
+  readonly limits: Readonly<Partial<Record<Limit, Band>>>;
 }
 
 /**
- * Slip load of a grip with its range: the grip, or what cleat and cover stand, whichever is less.
+ * Slip load of a grip with its range: the grip, or what cleat, cover and rope stand, whichever is least.
  *
- *     T_hold = min(T_grip, T_cleat, T_cover)
+ *     T_hold = min(T_grip, T_cleat, T_cover, T_rope)
  *
  * @param model  ranges and functions of the grip [N, -]
  * @returns slip load with its range [N], whether it locks, and what gives way first
  * Source: statics.
  */
-export function slipLoadOf<Name extends string>(model: GripModel<Name>): SlipLoad {
-  const limits: Record<"cleat" | "cover", Band> = {
-    cleat: model.stands,
-    cover: model.coverStands ?? { value: 1e6, low: 1e6, high: 1e6 },
-  };
-  const inputs = { ...model.ranges, ...limits } as Readonly<Record<Name | "cleat" | "cover", Band>>;
-  const { value, low, high } = bandOf(inputs, (values) => Math.min(model.grip(values), values.cleat, values.cover));
-  const need = bandOf(model.ranges, model.need);
+export function slipLoadOf<Name extends string>({ ranges, need, grip, limits }: GripModel<Name>): SlipLoad {
+  const standing = leastOf(limits);
+  const inputs = { ...ranges, standing } as Readonly<Record<Name | "standing", Band>>;
+  const { value, low } = bandOf(inputs, (values) => Math.min(grip(values), values.standing));
+  const { high } = bandOf(ranges, (values) => Math.min(grip(values), standing.high));
+  const asked = bandOf(ranges, need);
+  const first = (Object.keys(limits) as Limit[]).find((name) => limits[name]?.value === value);
   return {
     value,
     low: Math.max(0, low),
-    high: Math.min(high, limits.cleat.high, limits.cover.high),
-    locks: need.high <= 1 ? "enough" : need.value <= 1 ? "can't tell" : "not enough",
-    limitedBy: value === limits.cover.value ? "cover" : value === limits.cleat.value ? "cleat" : "grip",
+    high: Math.max(value, Math.min(high, standing.high)),
+    locks: asked.high <= 1 ? "enough" : asked.value <= 1 ? "can't tell" : "not enough",
+    limitedBy: first ?? "grip",
   };
+}
+
+/**
+ * The least of several loads, with its range.
+ *
+ *     T = min(T_1, T_2, …); the high end is the least of the high ends
+ *
+ * @param loads  by name, with their ranges [N]
+ * @returns the least [N]: downwards their shifts are added in squares, upwards one alone moves nothing where another stands just above
+ * Source: statics, the weakest gives way first. Example: leastOf({ a: { value: 2, low: 1, high: 4 }, b: { value: 3, low: 3, high: 3 } }).high → 3
+ */
+export function leastOf(loads: Readonly<Partial<Record<string, Band>>>): Band {
+  const asked = Object.fromEntries(Object.entries(loads).flatMap(([name, load]) => (load ? [[name, load]] : [])));
+  const { value, low } = bandOf<string>(asked, (values) => Math.min(...Object.values(values)));
+  return { value, low, high: Math.min(...Object.values(asked).map(({ high }) => high)) };
 }
 
 /** A cover's friction as a plain range. */
 export function frictionRange(cover: Cover, surface: Surface): Band {
   const { value, low, high } = coverFriction(cover, surface);
   return { value, low, high };
-}
-
-/** Load that a cover stands in the jaws: a share of the break load of the rope. */
-export function coverStandsOf(breakLoad: Band | undefined, share: Band): Band | undefined {
-  return breakLoad && bandOf({ breakLoad, share }, (values) => values.breakLoad * values.share);
 }

@@ -101,4 +101,27 @@ export const cleatBibliography = {
       "https://github.com/FOSSEE/Scilab-TBC-Uploads/blob/7f60ea012dd2524dae921a2a35adbf7ef21f2bb6/3845/CH5/EX5.3/Ex5_3.sce",
     seen: "read on a secondary page",
   },
+  "owners-vee-list": {
+    title: "Safe loads of V-shaped cleats, a letter to a small-boat owners' list, September 1999",
+    year: 1999,
+    address: "http://potter-yachters.org/archive/199903/0191.html",
+    seen: "read on a secondary page",
+  },
+  "frye-cam-angles": {
+    title: "The wrong angle: why your cam cleats won't hold or release, Practical Sailor",
+    author: "D. Frye",
+    address:
+      "https://www.practical-sailor.com/sails-rigging-deckgear/the-wrong-angle-why-your-cam-cleats-wont-hold-or-release",
+    seen: "read",
+  },
+  "winch-ratios": {
+    title: "Winches: ratios and reality, Practical Sailor",
+    address: "https://www.practical-sailor.com/sails-rigging-deckgear/winches-ratios-and-reality",
+    seen: "read",
+  },
+  "winches-101": {
+    title: "Winches 101, a series on boat handling",
+    address: "http://onthewaterwithcaptainfrank.com/series/winches-101/",
+    seen: "read",
+  },
 } as const;
