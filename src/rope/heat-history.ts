@@ -67,7 +67,7 @@ export function heatHistory({ response, flux, heatTransfer, ropeExcess }: Histor
  * @param instants  counts of steps at whose end it is wanted [-], 1 or more; each step when absent
  * @returns warming at these instants [K]
  * @throws ValueError for an instant that is no whole count of steps
- * Source: carslaw-jaeger, superposition. Example: warmingElsewhere([1000, 0], (steps) => [0.001, 0.003][steps - 1]!)[1] → 2
+ * Source: carslaw-jaeger, superposition. Example: warmingElsewhere([1000, 0], (steps) => [0.001, 0.003][steps - 1])[1] → 2
  */
 export function warmingElsewhere(
   intoBody: readonly number[],
