@@ -108,7 +108,7 @@ export { holdingWrap, type RatchetHold, type RatchetInput, ratchetHold } from ".
 
 // Does the cleat hold, and does the shape stay?
 
-export { type CamCleat, type ClamCleat, cleats, gripRecords, type HornCleat, type Jammer } from "./materials/cleats.js";
+export { type CamCleat, cleats, gripRecords, type HornCleat, type Jammer, type VeeCleat } from "./materials/cleats.js";
 export { type CreepLaw, creepLaws } from "./materials/creep.js";
 export { type StiffnessRatio, stiffnessConversion, stiffnessRatios } from "./materials/elasticity.js";
 export { drumSurface, type Winch, winchRecords } from "./materials/winches.js";
@@ -121,14 +121,6 @@ export {
   lockingAngle,
   lockingFriction,
 } from "./reeving/cam-cleat.js";
-export {
-  type ClamInput,
-  type ClamRope,
-  clamGrip,
-  clamSlipLoad,
-  grooveFactor,
-  ridgeDraw,
-} from "./reeving/clam-cleat.js";
 export { type BittenRope, type CleatSize, cleatStands, coverStands, leastHeld } from "./reeving/cleat-size.js";
 export { type HoldCase, type HoldChange, holdOutcome, holdVerdict } from "./reeving/hold.js";
 export { type HornInput, type HornRope, hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "./reeving/horn.js";
@@ -157,11 +149,11 @@ export {
 export {
   bestPullAngle,
   camLiftOut,
-  clamLiftOut,
   type LiftOutInput,
   type LiftOutRope,
   liftOutForce,
   type VeeRelease,
+  veeLiftOut,
 } from "./reeving/lift-out.js";
 export {
   type ShapeInput,
@@ -174,6 +166,14 @@ export {
 } from "./reeving/set-shape.js";
 export { type ShapeCase, type ShapeChange, shapeVerdict } from "./reeving/shape-verdict.js";
 export type { SlipLoad } from "./reeving/slip-load.js";
+export {
+  grooveFactor,
+  ridgeDraw,
+  type VeeInput,
+  type VeeRope,
+  veeGrip,
+  veeSlipLoad,
+} from "./reeving/vee-cleat.js";
 export { type WedgeInput, wedgeDrive, wedgeRelease } from "./reeving/wedge.js";
 export {
   type Gearing,
@@ -407,7 +407,6 @@ export { bandAt, spreadPoints } from "./numerics/spread-points.js";
 export { type BandSeries, bandSeries } from "./uncertainty/band-series.js";
 export { type Coverage, coverageOf, isInside, type MeasuredPoint } from "./uncertainty/coverage.js";
 export { type Bounds, boundsOf, quantileOf } from "./uncertainty/distribution.js";
-export type { Knob, KnobTarget, SampleOptions } from "./uncertainty/knob.js";
 export {
   type BandCurve,
   bandAtLoad,
@@ -417,8 +416,8 @@ export {
   runOutBand,
   type UncertainLine,
 } from "./uncertainty/line-band.js";
-export { knobsOf, type LineRecords } from "./uncertainty/line-knobs.js";
-export { type HandQuantity, type KnobSensitivity, lineSensitivity } from "./uncertainty/line-sensitivity.js";
+export { type LineRecords, uncertainInputsOf } from "./uncertainty/line-inputs.js";
+export { type HandQuantity, type InputSensitivity, lineSensitivity } from "./uncertainty/line-sensitivity.js";
 export { printBand, printRange, printWithRange } from "./uncertainty/printed-band.js";
 export { sampledBand } from "./uncertainty/sampled-band.js";
 export {
@@ -428,6 +427,7 @@ export {
   sensitivityOf,
 } from "./uncertainty/sensitivity.js";
 export { sheetHold } from "./uncertainty/sheet-hold.js";
+export type { InputTarget, SampleOptions, UncertainInput } from "./uncertainty/uncertain-input.js";
 
 // What does my own boat say?
 

@@ -1,9 +1,9 @@
 import { cleats, gripRecords } from "../materials/cleats.js";
 import { camSlipLoad } from "../reeving/cam-cleat.js";
-import { clamSlipLoad } from "../reeving/clam-cleat.js";
 import { hornSlipLoad } from "../reeving/horn.js";
 import { jammerSlipLoad } from "../reeving/jammer.js";
 import type { SlipLoad } from "../reeving/slip-load.js";
+import { veeSlipLoad } from "../reeving/vee-cleat.js";
 import { breakLoad } from "../rope/break-load.js";
 import type { Band } from "../sources/band.js";
 import type { Boat, BoatLine, CleatStation } from "./boat.js";
@@ -61,8 +61,8 @@ export function slipLoadIn(
   switch (cleat.kind) {
     case "cam":
       return camSlipLoad({ cleat, ...rope });
-    case "clam":
-      return clamSlipLoad({ cleat, ...rope });
+    case "vee":
+      return veeSlipLoad({ cleat, ...rope });
     case "jammer":
       return jammerSlipLoad({ cleat, ...rope });
     case "horn": {

@@ -5,6 +5,7 @@ import { suggestion } from "../quantity/suggestion.js";
 import { type QuantityName, vocabulary } from "../quantity/vocabulary.js";
 import type { VocabularyEntry } from "../quantity/vocabulary-entry.js";
 import type { Price } from "./boat.js";
+import { newWordFor } from "./old-words.js";
 
 /** What would have been accepted, and what to do, in one message of the schema. */
 export function wanted(allowed: string, advice: string): string {
@@ -34,6 +35,8 @@ export function wayTo(path: readonly PropertyKey[]): string {
 
 /** A question for a word that nobody knows. */
 export function didYouMean(word: string, known: readonly string[]): string {
+  const now = newWordFor(word);
+  if (now !== undefined && known.includes(now)) return `This is called "${now}" now: write that.`;
   const near = suggestion(word, known);
   return near === undefined ? "Take one of these." : `Did you mean "${near}"?`;
 }

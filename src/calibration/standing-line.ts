@@ -6,7 +6,7 @@ import type { Reeving, Station } from "../reeving/reeving.js";
 import { type FactorName, factorNames } from "../reeving/scaled.js";
 import type { Turn } from "../reeving/station.js";
 import { type Band, bandOf } from "../sources/band.js";
-import type { Knob } from "../uncertainty/knob.js";
+import type { UncertainInput } from "../uncertainty/uncertain-input.js";
 import { calibrate, type LineCalibration } from "./calibrate.js";
 import {
   asCalibrated,
@@ -16,7 +16,7 @@ import {
   loadOfReadings,
 } from "./calibrated-line.js";
 import { lineBands } from "./line-law.js";
-import { measuredKnobs } from "./measured-knobs.js";
+import { measuredInputs } from "./measured-inputs.js";
 import type { LawBands } from "./measured-law.js";
 import type { Reading } from "./reading.js";
 import { unknownLine } from "./unknown-line.js";
@@ -27,7 +27,7 @@ export interface LineRequest {
   /** Rope and stations as the catalogue has them; by the purchase of the readings where the page knows several. */
   readonly line: Line | ((purchase: number) => Line);
   /** What is not sure of it, as the catalogue has it. */
-  readonly knobs: readonly Knob[];
+  readonly uncertainInputs: readonly UncertainInput[];
   /** About the load of interest [N]. */
   readonly load: number;
   /** Whether the line is wet on this page; dry when absent. */
@@ -48,7 +48,7 @@ export interface StandingLine {
   /** A line of the same rope and blocks, as it stands; at other values of the two factors where they are drawn. */
   line(catalogue: Line, drawn?: { readonly loss: number; readonly drag: number }): Line;
   /** What is not sure of it: what was measured in place of the records of friction and drag; load and tread stay. */
-  knobs(catalogue: readonly Knob[]): readonly Knob[];
+  uncertainInputs(catalogue: readonly UncertainInput[]): readonly UncertainInput[];
   /** A record that a factor stands for now: without spread where the line was measured. */
   settled(record: Band): Band;
 }
@@ -61,12 +61,12 @@ const measuredCauses: readonly string[] = ["bearing", "bending", "sliding", "dra
  * The readings count together with the records of the catalogue. A ratchet is read switched off: its tread keeps the
  * friction of the catalogue.
  *
- * @param request  name, line [m, rad, N], knobs, load [N]
+ * @param request  name, line [m, rad, N], uncertain inputs, load [N]
  * @param readings  of any lines of one boat [N]; none when absent
- * @returns the line that stands, its knobs, and the words that a page shows
+ * @returns the line that stands, its uncertain inputs, and the words that a page shows
  * @throws ReevingError or ValueError for a line that cannot exist
  * Valid for lines of the same rope and the same make of blocks as the one that was read.
- * Source: statics. Example: standingLine({ name: "lead", line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, knobs: [], load: 100 }).measured → false
+ * Source: statics. Example: standingLine({ name: "lead", line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, uncertainInputs: [], load: 100 }).measured → false
  */
 export function standingLine(request: LineRequest, readings: readonly Reading[] = []): StandingLine {
   const { name, wet = false } = request;
@@ -98,7 +98,7 @@ function fromCatalogue({ name, wet = false }: LineRequest, words: string, unfit:
     words,
     factors: { loss: one, drag: one },
     line: (line) => line,
-    knobs: (knobs) => knobs,
+    uncertainInputs: (uncertainInputs) => uncertainInputs,
     settled: (record) => record,
   };
 }
@@ -117,7 +117,7 @@ function fromReadings({ request, title, off, treads, calibration }: Found): Stan
   const { name, wet = false } = request;
   const { line: brought, ...calibrated } = lineAsMeasured(off, calibration);
   const load = loadOfReadings(calibration);
-  const knobs = measuredKnobs({ line: brought, law: calibration.posterior, load });
+  const uncertainInputs = measuredInputs({ line: brought, law: calibration.posterior, load });
   return {
     name,
     wet,
@@ -133,11 +133,14 @@ function fromReadings({ request, title, off, treads, calibration }: Found): Stan
       ...(treads ? ["The grip of the ratchet's tread was not read: it stays that of the catalogue."] : []),
     ].join(" "),
     factors: {
-      loss: times(calibrated.lossFactor, knobs[0]!.record),
+      loss: times(calibrated.lossFactor, uncertainInputs[0]!.record),
       drag: times(calibrated.dragFactor, dragShare(calibration)),
     },
     line: (catalogue, drawn) => asCalibrated(catalogue, drawn ? { ...calibrated, ...drawnFactors(drawn) } : calibrated),
-    knobs: (catalogue) => [...catalogue.filter(({ turns }) => !measuredCauses.includes(turns)), ...knobs],
+    uncertainInputs: (catalogue) => [
+      ...catalogue.filter(({ turns }) => !measuredCauses.includes(turns)),
+      ...uncertainInputs,
+    ],
     settled: ({ value }) => ({ value, low: value, high: value }),
   };
 }
@@ -180,8 +183,8 @@ function turnOff(turn: Turn): Turn {
 }
 
 /** What the catalogue says of the law of the line; where it has no spread, what is known of any line. */
-function priorOf(line: Line, { load, knobs }: LineRequest): LawBands {
-  const { ratio, drag } = lineBands(line, load, factorBands(knobs));
+function priorOf(line: Line, { load, uncertainInputs }: LineRequest): LawBands {
+  const { ratio, drag } = lineBands(line, load, factorBands(uncertainInputs));
   const anyLine = unknownLine();
   const known = (band: Band, any: Band): Band =>
     band.high - band.low > 1e-9
@@ -190,11 +193,13 @@ function priorOf(line: Line, { load, knobs }: LineRequest): LawBands {
   return { ratio: known(ratio, anyLine.ratio), drag: known(drag, anyLine.drag) };
 }
 
-/** Bands of the factor on each cause, from the knobs that turn it. */
-function factorBands(knobs: readonly Knob[]): Partial<Record<FactorName, Band>> {
+/** Bands of the factor on each cause, from the uncertain inputs that turn it. */
+function factorBands(uncertainInputs: readonly UncertainInput[]): Partial<Record<FactorName, Band>> {
   const bands: Partial<Record<FactorName, Band>> = {};
   for (const cause of factorNames) {
-    const turning = knobs.flatMap((knob) => [knob, ...(knob.along ?? [])]).filter(({ turns }) => turns === cause);
+    const turning = uncertainInputs
+      .flatMap((uncertainInput) => [uncertainInput, ...(uncertainInput.along ?? [])])
+      .filter(({ turns }) => turns === cause);
     if (turning.length === 0 || cause === "tread") continue;
     const shares = Object.fromEntries(
       turning.map(({ record }, index) => [String(index), times(1 / record.value, record)]),

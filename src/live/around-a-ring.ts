@@ -7,7 +7,7 @@ import type { Ring, Sheave } from "../reeving/station.js";
 import { sweepLoads } from "../reeving/sweep.js";
 import { bandSeries } from "../uncertainty/band-series.js";
 import { bandAtLoad } from "../uncertainty/line-band.js";
-import { knobsOf } from "../uncertainty/line-knobs.js";
+import { uncertainInputsOf } from "../uncertainty/line-inputs.js";
 import { choice, slide } from "./control.js";
 import { coverControls, coverOf } from "./covers.js";
 import { braidedRope, evenly, radians } from "./demo-skiff.js";
@@ -37,11 +37,11 @@ function stationOf({ round, diameter, wrapAngle, cover }: Lead): Ring | Sheave {
     : { ...turn, kind: "ring", frictionCoefficient: coverFriction(cover, surfaces[round]).value };
 }
 
-function knobsFor({ round, cover }: Lead) {
+function inputsFor({ round, cover }: Lead) {
   const rope = stiffnessLaws.braidedCover;
   return round === "ball"
-    ? knobsOf({ bearing: bearings.ball, rope })
-    : knobsOf({ bearing: bearings.ball, rope, ring: coverFriction(cover, surfaces[round]) });
+    ? uncertainInputsOf({ bearing: bearings.ball, rope })
+    : uncertainInputsOf({ bearing: bearings.ball, rope, ring: coverFriction(cover, surfaces[round]) });
 }
 
 const mostDegrees = 180;
@@ -87,7 +87,7 @@ export const aroundARing = liveModel({
   compute: ({ round, bar, angle, load, ...rest }, { say, sayFound }) => {
     const lead: Lead = { round, diameter: bar / 1000, wrapAngle: radians(angle), cover: coverOf(rest) };
     const line: Line = { rope: braidedRope(0.006), stations: [stationOf(lead)] };
-    const uncertain = { line, knobs: knobsFor(lead) };
+    const uncertain = { line, uncertainInputs: inputsFor(lead) };
     const middle = prepareLine(line).handForces(load);
     const bands = bandAtLoad(uncertain, load, { samples });
     const found = (label: string, name: "hauling" | "easing" | "deadBand") =>

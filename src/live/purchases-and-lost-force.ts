@@ -37,12 +37,15 @@ function lineOf({ parts, loss, from, leads }: Purchase): Line {
 
 /** What a sheave takes, K less 1, is the number that is not sure: as far as for plain bearings, whatever its middle. */
 const taken = { value: plainRatio.value - 1, low: plainRatio.low - 1, high: plainRatio.high - 1 };
-const knobs = [{ name: "K of the sheaves", turns: "bearing", record: taken }] as const;
+const uncertainInputs = [{ name: "K of the sheaves", turns: "bearing", record: taken }] as const;
 
 function forcesOf(purchase: Purchase, load: number, samples: number) {
   const line = lineOf(purchase);
   const middle = prepareLine(line).handForces(load);
-  return { middle, bands: bandAtLoad({ line, knobs: purchase.loss === 0 ? [] : knobs }, load, { samples }) };
+  return {
+    middle,
+    bands: bandAtLoad({ line, uncertainInputs: purchase.loss === 0 ? [] : uncertainInputs }, load, { samples }),
+  };
 }
 
 const mostParts = 12;

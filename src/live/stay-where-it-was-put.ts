@@ -5,19 +5,19 @@ import { stiffnessConversion } from "../materials/elasticity.js";
 import { fibres } from "../materials/fibres.js";
 import type { Outcome } from "../quantity/verdict.js";
 import { camSlipLoad } from "../reeving/cam-cleat.js";
-import { clamSlipLoad } from "../reeving/clam-cleat.js";
 import { hornSlipLoad } from "../reeving/horn.js";
 import { jammerSlipLoad } from "../reeving/jammer.js";
 import { type Line, prepareLine } from "../reeving/line.js";
 import { type Span, shapeLost, slipLoadAtSail } from "../reeving/set-shape.js";
 import type { Measured } from "../reeving/station.js";
+import { veeSlipLoad } from "../reeving/vee-cleat.js";
 import { creepStrain } from "../rope/creep.js";
 import type { Band } from "../sources/band.js";
 import { coefficient } from "../sources/coefficient.js";
 import { boundsOf } from "../uncertainty/distribution.js";
-import type { Knob } from "../uncertainty/knob.js";
 import { bandAtLoad } from "../uncertainty/line-band.js";
 import { sampledBand } from "../uncertainty/sampled-band.js";
+import type { UncertainInput } from "../uncertainty/uncertain-input.js";
 import { gustFactors, gustLoadFactor } from "../wind/gust.js";
 import { choice, slide, toggle } from "./control.js";
 import { liveModel } from "./model.js";
@@ -33,7 +33,7 @@ const blockRatio = invented(
 );
 const give = invented(4000, 2000, 8000, "N/m", "load that the luff drops for each metre of halyard");
 const { value: ratio, low, high } = blockRatio;
-const blockKnob: Knob = {
+const blockInput: UncertainInput = {
   name: "tension over a block",
   turns: "bearing",
   record: { value: ratio - 1, low: low - 1, high: high - 1 },
@@ -96,14 +96,14 @@ function once<Result>(work: () => Result): () => Result {
 
 /** Load in a gust that reaches the cleat [N]. */
 function atCleat(load: Band): Band {
-  const knobs: Knob[] = [blockKnob, { name: "gust", turns: "load", record: load }];
-  return bandAtLoad({ line: running, knobs }, load.value, { samples: 2000, ownMiddle: true }).easing;
+  const uncertainInputs: UncertainInput[] = [blockInput, { name: "gust", turns: "load", record: load }];
+  return bandAtLoad({ line: running, uncertainInputs }, load.value, { samples: 2000, ownMiddle: true }).easing;
 }
 
 const cleatWords = {
   cam: "a cam, sharp teeth",
   wornCam: "a cam, worn teeth",
-  clam: "a V cleat",
+  vee: "a V cleat",
   jammer: "a lever jammer",
   hitchedHorn: "a horn cleat, hitched",
   horn: "a horn cleat, tail in the hand",
@@ -121,8 +121,8 @@ function slipLoad(cleat: keyof typeof cleatWords, cover: Cover, ropeDiameter: nu
     case "cam":
     case "wornCam":
       return camSlipLoad({ ...rope, cleat: cleats[cleat] });
-    case "clam":
-      return clamSlipLoad({ ...rope, cleat: cleats.clam, size: veeSize });
+    case "vee":
+      return veeSlipLoad({ ...rope, cleat: cleats.vee, size: veeSize });
     case "jammer":
       return jammerSlipLoad({ ...rope, cleat: cleats.jammer });
     case "horn":

@@ -9,9 +9,9 @@ import type { Sheave } from "../reeving/station.js";
 import { tackle } from "../reeving/tackle.js";
 import { bandOf } from "../sources/band.js";
 import { coefficient } from "../sources/coefficient.js";
-import type { Knob } from "../uncertainty/knob.js";
 import { bandAtLoad } from "../uncertainty/line-band.js";
 import { lineSensitivity } from "../uncertainty/line-sensitivity.js";
+import type { UncertainInput } from "../uncertainty/uncertain-input.js";
 import { choice, slide } from "./control.js";
 import { coverControls, coverOf, treadWords } from "./covers.js";
 import { braidedRope, gennakerLoad, radians } from "./demo-skiff.js";
@@ -121,17 +121,17 @@ export const whatMattersMost = liveModel({
   compute: ({ asked, wind, parts, last, known, strands, ...sizes }, { say, sayFound }) => {
     const tread = last === "free" ? undefined : coverFriction(coverOf({ strands, wet: false }), treads[last]);
     const line = lineOf({ ...sizes, parts: Number(parts), last, tread: tread?.value ?? 0 });
-    const all: readonly Knob[] = [
+    const all: readonly UncertainInput[] = [
       { name: "sail", turns: "load", record: sailLoad },
       { name: "bearings", turns: "bearing", record: share },
       { name: "rope", turns: "bending", record: stiffnessLaws.braidedCover.tensionTerm },
       ...(tread === undefined ? [] : [{ name: "surface", turns: "tread", record: tread } as const]),
       { name: "grit", turns: "drag", record: drag },
     ];
-    const knobs = all.filter(({ name }) => name !== known);
+    const uncertainInputs = all.filter(({ name }) => name !== known);
     const load = gennakerLoad(wind);
-    const band = bandAtLoad({ line, knobs }, load, { samples: draws })[asked];
-    const ranked = lineSensitivity({ line, knobs, load, quantity: asked, options: points });
+    const band = bandAtLoad({ line, uncertainInputs }, load, { samples: draws })[asked];
+    const ranked = lineSensitivity({ line, uncertainInputs, load, quantity: asked, options: points });
     const found = { label: `The ${quantities[asked]}`, measure: "force", ...band } as const;
     const shares = ranked.map(({ name, total }) => {
       const [value, error] = [100 * total.value, 200 * total.error];

@@ -9,7 +9,7 @@ import { sweepLoads } from "../reeving/sweep.js";
 import { tackle } from "../reeving/tackle.js";
 import { bandSeries } from "../uncertainty/band-series.js";
 import { bandAtLoad } from "../uncertainty/line-band.js";
-import { knobsOf } from "../uncertainty/line-knobs.js";
+import { uncertainInputsOf } from "../uncertainty/line-inputs.js";
 import { choice, slide } from "./control.js";
 import { coverControls, coverOf, treadWords } from "./covers.js";
 import {
@@ -52,9 +52,9 @@ function sheet(block: Block, cover: Cover, parts: number): Line {
   return { rope: braidedRope(0.007), stations: [...purchase, last] };
 }
 
-function knobs(block: Block, cover: Cover) {
+function uncertainInputs(block: Block, cover: Cover) {
   const records = { bearing: bearings.ball, rope: stiffnessLaws.braidedCover, drag: blockDrag };
-  return knobsOf(block === "plain" ? records : { ...records, tread: coverFriction(cover, treads[block]) });
+  return uncertainInputsOf(block === "plain" ? records : { ...records, tread: coverFriction(cover, treads[block]) });
 }
 
 const strongest = 18;
@@ -78,7 +78,7 @@ export const whatTheHandFeels = liveModel({
     const cover = coverOf(rest);
     const parts = Number(purchase);
     const line = sheet(block, cover, parts);
-    const uncertain = { line, knobs: knobs(block, cover) };
+    const uncertain = { line, uncertainInputs: uncertainInputs(block, cover) };
     const load = gennakerLoad(wind);
     const prepared = prepareLine(line);
     const middle = prepared.handForces(load);

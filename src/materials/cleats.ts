@@ -21,8 +21,8 @@ export interface CamCleat {
 }
 
 /** A fixed V groove whose ridges draw the rope down into it. */
-export interface ClamCleat {
-  readonly kind: "clam";
+export interface VeeCleat {
+  readonly kind: "vee";
   readonly name: string;
   readonly ridges: Surface;
   readonly grooveAngle: Coefficient;
@@ -102,8 +102,8 @@ const ridges: Surface = {
 export const cleats = {
   cam: { kind: "cam", name: "cam cleat, sharp teeth", jaw: treads.toothed, ...camGeometry },
   wornCam: { kind: "cam", name: "cam cleat, worn teeth", jaw: wornTeeth, ...camGeometry },
-  clam: {
-    kind: "clam",
+  vee: {
+    kind: "vee",
     name: "V cleat",
     ridges,
     grooveAngle: judged(30 * degree, 40 * degree, 55 * degree, "rad", "moulded and cast grooves of small boats"),
@@ -147,7 +147,7 @@ export const cleats = {
     eightTurns: judged(0.6, 1, 1.3, "1", "a crossing bends the rope round both horns, half a turn each"),
     stands: judged(1500, 4000, 8000, "N", "two bolts; the maker's figure decides"),
   },
-} as const satisfies Record<string, CamCleat | ClamCleat | Jammer | HornCleat>;
+} as const satisfies Record<string, CamCleat | VeeCleat | Jammer | HornCleat>;
 
 /** What grips have in common. */
 export const gripRecords = {

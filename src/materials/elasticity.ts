@@ -15,7 +15,7 @@ export interface StiffnessRatio {
 function ratio(name: string, slow: [number, number, number], quick: number, growth: number): StiffnessRatio {
   const place = `${name}, big mooring rope; spread judged`;
   const record = (low: number, value: number, high: number): Coefficient =>
-    coefficient({ value, unit: "1", low, high, status: "published", source: "moorpy-properties", place });
+    coefficient({ value, unit: "1", low, high, status: "published", source: "mooring-rope-properties", place });
   return {
     name,
     slow: record(...slow),

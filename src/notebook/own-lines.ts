@@ -34,11 +34,11 @@ function ownReadings(options: OwnReadings): readonly Reading[] {
 /**
  * The line that a page computes with: calibrated where the readings of the boat hold it, that of the catalogue otherwise.
  *
- * @param request  name, line [m, rad, N], knobs, load [N]
+ * @param request  name, line [m, rad, N], uncertain inputs, load [N]
  * @param options  file of readings; by default the one that the build was given
- * @returns the line that stands, its knobs, and the words that the page shows
+ * @returns the line that stands, its uncertain inputs, and the words that the page shows
  * @throws ReadingError or ValueError for a file that cannot be read
- * Source: statics. Example: ownLine({ name: "lead", line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, knobs: [], load: 100 }, { file: "" }).measured → false
+ * Source: statics. Example: ownLine({ name: "lead", line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [] }, uncertainInputs: [], load: 100 }, { file: "" }).measured → false
  */
 export function ownLine(request: LineRequest, options: OwnReadings = {}): StandingLine {
   return standingLine(request, ownReadings(options));

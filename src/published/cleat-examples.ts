@@ -1,11 +1,11 @@
 import { cleats, gripRecords } from "../materials/cleats.js";
 import { type Cover, coverFriction } from "../materials/covers.js";
 import { camSlipLoad, lockingFriction } from "../reeving/cam-cleat.js";
-import { clamSlipLoad, grooveFactor } from "../reeving/clam-cleat.js";
 import { hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "../reeving/horn.js";
 import { curvedFaceFriction, frictionAngle, jawGrip } from "../reeving/jaw.js";
 import { liftOutForce } from "../reeving/lift-out.js";
 import { capstanRatio, wedgeFriction } from "../reeving/sliding.js";
+import { grooveFactor, veeSlipLoad } from "../reeving/vee-cleat.js";
 import { wedgeDrive, wedgeRelease } from "../reeving/wedge.js";
 import { handleForce, powerRatio } from "../reeving/winch.js";
 import { practiceRow, publishedRow } from "./published-row.js";
@@ -328,7 +328,7 @@ const practiceRows: readonly CheckRow[] = [
     "a line on the bottom of the groove is not held; allowed: up to a fifth",
     () => {
       const hold = (ropeDiameter: number) =>
-        clamSlipLoad({ cleat: cleats.clam, size, cover: covered, ropeDiameter }).value;
+        veeSlipLoad({ cleat: cleats.vee, size, cover: covered, ropeDiameter }).value;
       return hold(0.003) / hold(0.006);
     },
     0.1,

@@ -30,11 +30,11 @@ import { strengthRuleChecks } from "./strength-rules.js";
 import { yarnChecks } from "./strength-yarn.js";
 import { tenthRule } from "./tenth-rule.js";
 import { windAerodynamicsHomework } from "./wind-aerodynamics-homework.js";
-import { windAerospaceToolbox } from "./wind-aerospace-toolbox.js";
 import { windApparentTests } from "./wind-apparent-tests.js";
 import { windAsce7 } from "./wind-asce-7.js";
 import { windBeaufort } from "./wind-beaufort.js";
 import { windDenker } from "./wind-denker.js";
+import { windDynamicPressure } from "./wind-dynamic-pressure.js";
 import { windEn1991 } from "./wind-en-1991.js";
 import { windFao56 } from "./wind-fao-56.js";
 import { windFlagProblem } from "./wind-flag-problem.js";
@@ -80,7 +80,7 @@ const sets: readonly CheckSet[] = [
   setShapeExamples,
   crewEndurance,
   windAerodynamicsHomework,
-  windAerospaceToolbox,
+  windDynamicPressure,
   windApparentTests,
   windAsce7,
   windBeaufort,

@@ -68,13 +68,13 @@ const stretchRows: readonly CheckRow[] = [
 
 function worked(id: string, quantity: string, printed: string, unit: string, compute: () => number): CheckRow {
   return {
-    id: `moorpy-properties-${id}`,
+    id: `mooring-rope-properties-${id}`,
     quantity,
     printed,
     unit,
     evidence: "independent",
     status: "published",
-    source: "moorpy-properties",
+    source: "mooring-rope-properties",
     place: "printed coefficients, worked by hand",
     compute,
   };

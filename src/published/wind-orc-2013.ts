@@ -16,7 +16,7 @@ const table: readonly (readonly [SailName, number, number, number, string])[] = 
 
 const rows = table.map(
   ([sail, sailArea, knots, degrees, printed]): CheckRow => ({
-    id: `orc-vpp-2013-${sail.toLowerCase()}-${degrees}`,
+    id: `orc-coefficients-2013-${sail.toLowerCase()}-${degrees}`,
     quantity: `force on a ${sail.replace("S", " s")} of ${sailArea} m² in ${knots} kn at ${degrees}°`,
     printed,
     unit: "N",
@@ -31,7 +31,7 @@ const rows = table.map(
       }).sailForce,
     evidence: "independent",
     status: "published",
-    source: "orc-vpp-2013",
+    source: "orc-coefficients-2013",
     place: "resultant of the printed coefficients, worked out by hand",
   }),
 );

@@ -127,7 +127,7 @@ export const ropeQuantities = {
     meaning: "distance of a force on a jaw from the pivot of the jaw",
   },
   pivotShare: pure("pivot share", "r_p", 0, 1, "0.2", "radius of a jaw's pivot over the distance from pivot to rope"),
-  ridgeAngle: angle("ridge angle", "ω", Math.PI / 2, "45 deg", "angle between the ridges of a clam cleat and its rope"),
+  ridgeAngle: angle("ridge angle", "ω", Math.PI / 2, "45 deg", "angle between the ridges of a V cleat and its rope"),
   slopeAngle: angle(
     "slope angle",
     "θ_w",

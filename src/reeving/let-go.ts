@@ -1,4 +1,4 @@
-import type { CamCleat, ClamCleat, HornCleat, Jammer } from "../materials/cleats.js";
+import type { CamCleat, HornCleat, Jammer, VeeCleat } from "../materials/cleats.js";
 import type { Cover } from "../materials/covers.js";
 import type { Surface } from "../materials/surfaces.js";
 import { drumSurface, type Winch } from "../materials/winches.js";
@@ -57,7 +57,7 @@ export interface Wound<Kind> extends InCleat<Kind> {
 /** A line in anything that holds one. */
 export interface Held extends Loaded {
   /** Cleat or winch, or a hand, with or without a ratchet before it. */
-  readonly cleat: CamCleat | ClamCleat | Jammer | HornCleat | Winch | { readonly kind: "hand" };
+  readonly cleat: CamCleat | VeeCleat | Jammer | HornCleat | Winch | { readonly kind: "hand" };
   readonly cover: Cover;
   /** Turns round a horn or a drum, and crossings over horns [-]; none when absent. */
   readonly turns?: number;
@@ -81,7 +81,7 @@ export interface Held extends Loaded {
 export function letGo({ cleat, turns = 0, eights = 0, ...line }: Held): LetGo {
   switch (cleat.kind) {
     case "cam":
-    case "clam":
+    case "vee":
       return liftLetGo({ ...line, cleat });
     case "jammer":
       return jammerLetGo({ ...line, cleat });
@@ -103,7 +103,7 @@ export function letGo({ cleat, turns = 0, eights = 0, ...line }: Held): LetGo {
  * @throws ValueError outside the ranges of the lift
  * Valid for a tail that the hand reaches behind the cleat. Source: statics; frye-cam-angles: the rope must first be pulled tighter.
  */
-export function liftLetGo({ cleat, cover, tension, hand }: InCleat<CamCleat | ClamCleat>): LetGo {
+export function liftLetGo({ cleat, cover, tension, hand }: InCleat<CamCleat | VeeCleat>): LetGo {
   const pullAngle = bestPullAngle({ cleat, cover, load: tension.value });
   const effort = liftOutForce({ cleat, cover, load: tension, pullAngle });
   const up = liftOutForce({ cleat, cover, load: tension, pullAngle: Math.PI / 2 });

@@ -1,4 +1,4 @@
-import type { CamCleat, ClamCleat } from "../materials/cleats.js";
+import type { CamCleat, VeeCleat } from "../materials/cleats.js";
 import type { Cover } from "../materials/covers.js";
 import { within } from "../quantity/guard.js";
 import { type Band, bandOf } from "../sources/band.js";
@@ -78,9 +78,9 @@ export interface VeeRelease {
  * @param press  F_0 with which the rope was snapped in [N]
  * @returns least pull [N]; straight up it can be more than any hand has
  * @throws ValueError outside these ranges
- * Source: statics, wedge. Example: clamLiftOut({ load: 100, pullAngle: Math.PI / 2, grooveAngle: 1.2, ridgeAngle: Math.PI / 4, wallFriction: 0.2, releaseFriction: 0.2, press: 60 }) → 150
+ * Source: statics, wedge. Example: veeLiftOut({ load: 100, pullAngle: Math.PI / 2, grooveAngle: 1.2, ridgeAngle: Math.PI / 4, wallFriction: 0.2, releaseFriction: 0.2, press: 60 }) → 150
  */
-export function clamLiftOut({
+export function veeLiftOut({
   load,
   pullAngle,
   grooveAngle,
@@ -126,17 +126,17 @@ export interface LiftOutRope<Kind> {
  * @throws ValueError outside these ranges
  * Source: statics; sizes are records of their own. Example: liftOutForce({ cleat: cleats.cam, cover: { strands: 16, fibre: "polyester", wet: false }, load: 300, pullAngle: Math.PI / 2 }).low > 300 → true
  */
-export function liftOutForce({ cleat, cover, load, pullAngle }: LiftOutRope<CamCleat | ClamCleat>): Band {
+export function liftOutForce({ cleat, cover, load, pullAngle }: LiftOutRope<CamCleat | VeeCleat>): Band {
   const range = { load: typeof load === "number" ? { value: load, low: load, high: load } : load };
   const band =
     cleat.kind === "cam"
       ? bandOf({ ...camRanges(cleat, cover), ...range }, (values) => camLiftOut({ ...values, pullAngle }))
-      : bandOf({ ...releaseRanges(cleat), ...range }, (values) => clamLiftOut({ ...values, pullAngle }));
+      : bandOf({ ...releaseRanges(cleat), ...range }, (values) => veeLiftOut({ ...values, pullAngle }));
   return { ...band, low: Math.max(0, band.low) };
 }
 
 /** Ranges of a V cleat that is to let its rope go, by the names of the model. */
-function releaseRanges({ grooveAngle, ridgeAngle, wallFriction, releaseFriction, press }: ClamCleat) {
+function releaseRanges({ grooveAngle, ridgeAngle, wallFriction, releaseFriction, press }: VeeCleat) {
   return { grooveAngle, ridgeAngle, wallFriction, releaseFriction, press };
 }
 
@@ -151,7 +151,7 @@ function releaseRanges({ grooveAngle, ridgeAngle, wallFriction, releaseFriction,
  * @returns pull angle above the line behind the cleat [rad]
  * Source: statics. Example: bestPullAngle({ cleat: cleats.cam, cover: { strands: 16, fibre: "polyester", wet: false }, load: 300 }) < Math.PI / 4 → true
  */
-export function bestPullAngle(rope: Omit<LiftOutRope<CamCleat | ClamCleat>, "pullAngle">): number {
+export function bestPullAngle(rope: Omit<LiftOutRope<CamCleat | VeeCleat>, "pullAngle">): number {
   const angles = Array.from({ length: 89 }, (_, index) => ((index + 2) * Math.PI) / 180);
   const pulls = angles.map((pullAngle) => liftOutForce({ ...rope, pullAngle }).value);
   return angles[pulls.indexOf(Math.min(...pulls))]!;

@@ -64,7 +64,7 @@ export const tradeWords: readonly TradeWord[] = [
   { word: "strop", meaning: "short loop of rope that ties a block or a ring in place" },
   { word: "cleat", meaning: "holder that keeps a line where it is when the hand lets go" },
   { word: "cam cleat", meaning: "cleat with two toothed cams that the pull of the line turns shut" },
-  { word: "clam cleat", meaning: "cleat with a ridged V groove, without moving parts" },
+  { word: "V cleat", meaning: "cleat with a ridged V groove, without moving parts" },
   { word: "horn cleat", meaning: "cleat with two arms, round which a line is wound" },
   { word: "jammer", meaning: "lever that presses a line hard, for lines that stay under high load" },
   { word: "winch", meaning: "drum that is wound with a handle, to pull a line under high load" },

@@ -84,7 +84,7 @@ export interface RatioInput {
  * @param breakLoad  F_b [N], above 0
  * @returns axial stiffness with its range [N]
  * @throws ValueError outside this range
- * Source: moorpy-properties, stiffness over break load. Example: slowStiffness({ ratio: stiffnessRatios.polyester, breakLoad: 10000 }).value → 140000
+ * Source: mooring-rope-properties, stiffness over break load. Example: slowStiffness({ ratio: stiffnessRatios.polyester, breakLoad: 10000 }).value → 140000
  */
 export function slowStiffness({ ratio, breakLoad }: RatioInput): Band {
   const strength = within("breakLoad", breakLoad, 1e-9);
@@ -101,7 +101,7 @@ export function slowStiffness({ ratio, breakLoad }: RatioInput): Band {
  * @param loadShare  T_m / F_b, mean load over break load [-], 0 to 1
  * @returns axial stiffness with its range [N]
  * @throws ValueError outside these ranges
- * Source: moorpy-properties, dynamic stiffness. Example: quickStiffness({ ratio: stiffnessRatios.polyester, breakLoad: 1, loadShare: 0.2 }).value → 19.6
+ * Source: mooring-rope-properties, dynamic stiffness. Example: quickStiffness({ ratio: stiffnessRatios.polyester, breakLoad: 1, loadShare: 0.2 }).value → 19.6
  */
 export function quickStiffness({ ratio, breakLoad, loadShare }: RatioInput & { readonly loadShare: number }): Band {
   const strength = within("breakLoad", breakLoad, 1e-9);

@@ -22,16 +22,13 @@ export const bandSources = {
     seen: "from memory",
   },
   "sensitivity-examples": {
-    title:
-      "Worked examples of sensitivity indices: the Ishigami and the Sobol function (documentation of a Python library)",
+    title: "Worked examples of sensitivity indices: the Ishigami and the Sobol function",
     author: "Shields Uncertainty Research Group",
-    address: "https://github.com/SURGroup/UQpy/tree/master/docs/code/sensitivity/sobol",
-    seen: "read",
+    seen: "read on a secondary page",
   },
   "delaney-devices": {
     title: "Physics for Roping Technicians: force to lift 1 kN over devices, as copied in a note on efficiency",
     author: "R. Delaney",
-    address: "https://github.com/pawsen/pawsen.github.io/blob/main/content/post/20240718193848-friction_devices.md",
     seen: "read on a secondary page",
   },
   "canyon-friction": {

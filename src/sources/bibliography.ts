@@ -123,31 +123,28 @@ export const bibliography = {
   "iso-2533": { title: "ISO 2533 Standard Atmosphere", seen: "read on a secondary page" },
   "asce-7": {
     title: "ASCE 7, velocity pressure",
-    address: "https://calcady.com/trade/construction/asce-wind-velocity-pressure",
     seen: "read on a secondary page",
   },
   "iso-19901-1": {
     title: "ISO 19901-1:2005, wind profile and gust",
     year: 2005,
-    address: "http://ckunte.net/2016/wind",
     seen: "read on a secondary page",
   },
   "iec-61400": {
     title: "IEC 61400-1 and 61400-3, wind shear exponents",
-    address: "https://pyiecwind.readthedocs.io/en/stable/theory.html",
     seen: "read on a secondary page",
   },
   "wind-profile-table": {
-    title: "Table of wind-shear exponents and roughness lengths, as transcribed in an open aerodynamics repository",
+    title: "Table of wind-shear exponents and roughness lengths",
     seen: "read on a secondary page",
   },
-  "orc-vpp-2013": {
-    title: "ORC VPP Documentation 2013, sail force coefficients (open transcription)",
+  "orc-coefficients-2013": {
+    title: "Offshore Racing Congress, sail force coefficients of 2013 (open copy)",
     year: 2013,
     seen: "read on a secondary page",
   },
   "hazen-1980": {
-    title: "Hazen 1980 as printed in Principles of Yacht Design (open transcription)",
+    title: "Hazen 1980 as printed in Principles of Yacht Design (open copy)",
     author: "Larsson and Eliasson",
     seen: "read on a secondary page",
   },
@@ -156,7 +153,7 @@ export const bibliography = {
     seen: "read",
   },
   "apparent-wind-tests": {
-    title: "Test file for apparent wind in an open aerodynamics repository",
+    title: "Worked cases of apparent wind, as another program has them",
     seen: "read",
   },
   "jutsum-knots": {
@@ -257,7 +254,6 @@ export const bibliography = {
     title: "Crop Evapotranspiration, Irrigation and Drainage Paper 56, equation 47 and example 14",
     author: "Allen, Pereira, Raes and Smith",
     year: 1998,
-    address: "https://www.ncl.ucar.edu/Document/Functions/Crop/u2_fao56.shtml",
     seen: "read on a secondary page",
   },
   "noon-forensic": {
@@ -267,17 +263,16 @@ export const bibliography = {
     seen: "read",
   },
   "wind-power-program-tests": {
-    title: "Test file for the log profile in an open wind-power program",
+    title: "Worked cases of the log profile of wind, as another program has them",
     seen: "read",
   },
   "turbulence-program-tests": {
-    title: "Test file for wind profiles in an open turbulence program",
+    title: "Worked cases of wind profiles, as another program has them",
     seen: "read",
   },
-  "aerospace-toolbox": {
-    title: "Reference page of an aerospace toolbox: dynamic pressure, examples",
-    address: "https://ww2.mathworks.cn/help/aerotbx/ug/dpressure.html",
-    seen: "read",
+  "dynamic-pressure-cases": {
+    title: "Worked cases of dynamic pressure, as another program has them",
+    seen: "read on a secondary page",
   },
   "irodov-problems": {
     title: "Problems in General Physics, problem 1.6: wind relative to a ship",
@@ -312,12 +307,12 @@ export const bibliography = {
     title: "RYA Weather Handbook: gusts on an average day",
     seen: "read on a secondary page",
   },
-  "orc-vpp-undated": {
-    title: "ORC sail force coefficients, undated edition (open transcription)",
+  "orc-coefficients-undated": {
+    title: "ORC sail force coefficients, undated edition (open copy)",
     seen: "read on a secondary page",
   },
-  "ims-vpp-older": {
-    title: "IMS sail force coefficients, older edition (open transcription)",
+  "ims-coefficients-older": {
+    title: "IMS sail force coefficients, older edition (open copy)",
     seen: "read on a secondary page",
   },
   "wire-rope-training": {

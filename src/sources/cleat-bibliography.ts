@@ -8,11 +8,10 @@ export const cleatBibliography = {
     address: "http://energyresources.asmedigitalcollection.asme.org/article.aspx?articleid=1412466",
     seen: "read",
   },
-  "moorpy-properties": {
-    title: "MoorPy: default properties of mooring lines (MoorProps_default.yaml)",
+  "mooring-rope-properties": {
+    title: "Default properties of large mooring ropes: strength, stiffness and mass over the square of the diameter",
     author: "National Renewable Energy Laboratory",
-    address: "https://github.com/NREL/MoorPy",
-    seen: "read",
+    seen: "read on a secondary page",
   },
   "ericksen-aramid": {
     title: "Creep of aromatic polyamide fibres (abstract), Polymer",
@@ -38,13 +37,11 @@ export const cleatBibliography = {
   },
   "statics-strength-companion": {
     title: "Statics and Strength of Materials, chapter 6, as recomputed in a textbook companion",
-    address: "http://tbc-python.fossee.in/convert-notebook/Statics_And_Strength_Of_Materials/ch6.ipynb",
     seen: "read on a secondary page",
   },
   "bhandari-elements": {
     title: "Design of Machine Elements, chapter 12, as recomputed in a textbook companion (run logs)",
     author: "V. B. Bhandari",
-    address: "https://github.com/FOSSEE/Scilab-TBC-Uploads/tree/b1f5c3f8d6671b4331cef1dcebdf63b7a43a3a2b/764/CH12",
     seen: "read on a secondary page",
   },
   "kannan-transmission": {
@@ -56,7 +53,6 @@ export const cleatBibliography = {
   "sarkar-machines": {
     title: "Theory of Machines, chapter 10, a long shoe on a drum, as recomputed in a textbook companion",
     author: "B. K. Sarkar",
-    address: "https://tbc-python.fossee.in/convert-notebook/Theory_Of_Machines_by__B._K._Sarkar/Chapter10_1.ipynb",
     seen: "read on a secondary page",
   },
   "hibbeler-wedge": {
@@ -97,8 +93,6 @@ export const cleatBibliography = {
   "openstax-cable": {
     title: "College Physics, example 5.3, the cable of a cable car, as noted in a textbook companion",
     author: "OpenStax",
-    address:
-      "https://github.com/FOSSEE/Scilab-TBC-Uploads/blob/7f60ea012dd2524dae921a2a35adbf7ef21f2bb6/3845/CH5/EX5.3/Ex5_3.sce",
     seen: "read on a secondary page",
   },
   "owners-vee-list": {

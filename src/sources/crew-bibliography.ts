@@ -89,9 +89,8 @@ export const crewBibliography = {
     seen: "read on a secondary page",
   },
   "fatigue-validation-page": {
-    title: "Fatigue model validation: endurance times by law and by model (manual of an open muscle simulator)",
-    address: "https://github.com/MyoHub/myosuite/blob/main/docs/source/fatigue_validation.rst",
-    seen: "read",
+    title: "Fatigue model validation: endurance times by law and by model",
+    seen: "read on a secondary page",
   },
   "ma-2009": {
     title: "A new simple dynamic muscle fatigue model and its validation, Int J Ind Ergon 39",

@@ -77,7 +77,6 @@ export const hardwareBibliography = {
   },
   "post-example": {
     title: "Statics and Strength of Materials, example 6.5, p. 120: rope round a fixed post (textbook companion)",
-    address: "http://tbc-python.fossee.in/convert-notebook/Statics_And_Strength_Of_Materials/ch6.ipynb",
     seen: "read on a secondary page",
   },
   "beer-johnston-hawser": {

@@ -26,7 +26,6 @@ export const heatSources = {
   "nellis-klein": {
     title: "Heat Transfer, Table 3-2, as worked in the help pages of a heat transfer library",
     author: "G. F. Nellis and S. A. Klein",
-    address: "http://fchart.com/ees/heat_transfer_library/transient_conduction/hs120.htm",
     seen: "read on a secondary page",
   },
   "semi-infinite-tests": {

@@ -25,8 +25,7 @@ export const motionBibliography = {
     seen: "read",
   },
   "engineering-mechanics-companion": {
-    title: "Engineering Mechanics, chapters 15, 16 and 20 (textbook companion in Scilab)",
-    address: "https://github.com/FOSSEE/Scilab-TBC-Uploads/tree/7bc77cb1ed33745c720952c92b3b2747c5cbf2df/3886",
+    title: "Engineering Mechanics, chapters 15, 16 and 20",
     seen: "read on a secondary page",
   },
   "two-hanging-bodies": {

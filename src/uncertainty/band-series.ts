@@ -1,5 +1,5 @@
-import type { LineBandOptions } from "./knob.js";
 import { type BandCurve, bandOverLoads, type UncertainLine } from "./line-band.js";
+import type { LineBandOptions } from "./uncertain-input.js";
 
 /** Ends of a band as plain lists, for a figure. */
 interface ListedBand {
@@ -29,12 +29,12 @@ export interface BandSeriesInput extends UncertainLine {
  *
  * @param name  words at the end of the curves
  * @param line  rope and stations
- * @param knobs  uncertain numbers
+ * @param uncertainInputs  uncertain numbers
  * @param loads  [N], each 0 or more
  * @param options  samples, seed, and what stands in the middle
  * @returns medians and bands [N]
  * @throws as for bands over loads
- * Source: common practice. Example: bandSeries({ name: "lead", line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, knobs: [], loads: [100] }).hauling[0] → 110
+ * Source: common practice. Example: bandSeries({ name: "lead", line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, uncertainInputs: [], loads: [100] }).hauling[0] → 110
  */
 export function bandSeries({ name, loads, options, ...uncertain }: BandSeriesInput): BandSeries {
   const { hauling, easing } = bandOverLoads(uncertain, loads, options);

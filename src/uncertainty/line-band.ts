@@ -3,8 +3,8 @@ import { within } from "../quantity/guard.js";
 import { type Line, prepareLine } from "../reeving/line.js";
 import { factorNames, scaledLine } from "../reeving/scaled.js";
 import type { Band } from "../sources/band.js";
-import { type Knob, type LineBandOptions, sampleKnobs } from "./knob.js";
 import { type SampledAnswers, sampledAnswers } from "./sampled-answers.js";
+import { type LineBandOptions, sampleInputs, type UncertainInput } from "./uncertain-input.js";
 
 /** Median and ends of the 90 % band at each load. */
 export interface BandCurve {
@@ -26,7 +26,7 @@ export interface LineBands {
 /** A line with the numbers behind it that are not sure. */
 export interface UncertainLine {
   readonly line: Line;
-  readonly knobs: readonly Knob[];
+  readonly uncertainInputs: readonly UncertainInput[];
 }
 
 const ends = [0.05, 0.5, 0.95] as const;
@@ -34,22 +34,22 @@ const ends = [0.05, 0.5, 0.95] as const;
 /**
  * Median and 90 % band of the hand forces of a line over many loads.
  *
- *     each knob is drawn once a sample, by an even sequence; the batch solver answers; exact 5th, 50th and 95th percentile
+ *     each uncertain input is drawn once a sample, by an even sequence; the batch solver answers; exact 5th, 50th and 95th percentile
  *
  * @param line  rope and stations [m, rad, N]
- * @param knobs  uncertain numbers; none gives a band without width
+ * @param uncertainInputs  uncertain numbers; none gives a band without width
  * @param loads  [N], each 0 or more
  * @param options  samples [-], 10,000 when absent, seed [-], and what stands in the middle
  * @returns bands of hauling, easing and dead band [N]
- * @throws ReevingError or ValueError for a line, a load, a knob or a sample that cannot exist
- * Source: common practice. Example: bandOverLoads({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, knobs: [] }, [100]).hauling.median[0] → 110
+ * @throws ReevingError or ValueError for a line, a load, an uncertain input or a sample that cannot exist
+ * Source: common practice. Example: bandOverLoads({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, uncertainInputs: [] }, [100]).hauling.median[0] → 110
  */
 export function bandOverLoads(
-  { line, knobs }: UncertainLine,
+  { line, uncertainInputs }: UncertainLine,
   loads: readonly number[] | Float64Array,
   options: LineBandOptions = {},
 ): LineBands {
-  const factors = sampleKnobs(knobs, knobs.length === 0 ? { ...options, samples: 1 } : options);
+  const factors = sampleInputs(uncertainInputs, uncertainInputs.length === 0 ? { ...options, samples: 1 } : options);
   const samples = Object.values(factors)[0]?.length ?? 1;
   for (const load of loads) within("loadTension", load);
   const answers = sampledAnswers(line, factors, samples);
@@ -86,7 +86,7 @@ function column(loads: { readonly length: number }): Float64Array {
  * @param options  samples and seed
  * @returns bands of hauling, easing and dead band [N]
  * @throws as for many loads
- * Source: common practice. Example: bandAtLoad({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, knobs: [] }, 100).hauling.value → 110
+ * Source: common practice. Example: bandAtLoad({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1 }] }, uncertainInputs: [] }, 100).hauling.value → 110
  */
 export function bandAtLoad(uncertain: UncertainLine, load: number, options: LineBandOptions = {}): HandBands {
   const { hauling, easing, deadBand } = bandOverLoads(uncertain, [load], options);
@@ -106,14 +106,14 @@ const runOutSamples = 1000;
 /**
  * Median and 90 % band of the least load at which a line goes out by itself.
  *
- * @param line  line and its uncertain numbers; a knob that turns the load has no say here
+ * @param line  line and its uncertain numbers; an uncertain input that turns the load has no say here
  * @param options  samples [-], 1,000 when absent, seed [-], and what stands in the middle
  * @returns band of the run-out load [N]
  * @throws as for bands over loads
- * Source: common practice. Example: runOutBand({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1, drag: 2 }] }, knobs: [] }).value → 2
+ * Source: common practice. Example: runOutBand({ line: { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1, drag: 2 }] }, uncertainInputs: [] }).value → 2
  */
-export function runOutBand({ line, knobs }: UncertainLine, options: LineBandOptions = {}): Band {
-  const factors = sampleKnobs(knobs, { samples: runOutSamples, ...options });
+export function runOutBand({ line, uncertainInputs }: UncertainLine, options: LineBandOptions = {}): Band {
+  const factors = sampleInputs(uncertainInputs, { samples: runOutSamples, ...options });
   const causes = factorNames.filter((name) => factors[name] !== undefined);
   const samples = causes.length === 0 ? 1 : factors[causes[0]!]!.length;
   const values = Float64Array.from({ length: samples }, (_, i) => {

@@ -4,7 +4,7 @@ import { vocabulary } from "../quantity/vocabulary.js";
 import { compileBatch } from "../reeving/batch.js";
 import type { Line } from "../reeving/line.js";
 import type { Turn } from "../reeving/station.js";
-import { factorsOfLine, type KnobFactors } from "./knob.js";
+import { factorsOfLine, type InputFactors } from "./uncertain-input.js";
 
 /** A sample of one hand force: takes a load and puts its quantiles into a place. */
 export type QuantilesAt = (load: number, shares: readonly number[], into: Float64Array) => void;
@@ -22,7 +22,7 @@ export interface SampledAnswers {
  * Where every station passes on a straight line of its load, so does the whole line, draw by draw: two solutions of the
  * batch solver then give all others. Otherwise every load is solved.
  */
-export function sampledAnswers(line: Line, factors: KnobFactors, samples: number): SampledAnswers {
+export function sampledAnswers(line: Line, factors: InputFactors, samples: number): SampledAnswers {
   const solve = solverOf(line, factors, samples);
   return (isStraight(line) && straightAnswers(solve, samples)) || solvedAnswers(solve, samples);
 }
@@ -34,7 +34,7 @@ interface Forces {
 
 type Solve = (load: number) => Forces;
 
-function solverOf(line: Line, factors: KnobFactors, samples: number): Solve {
+function solverOf(line: Line, factors: InputFactors, samples: number): Solve {
   const solver = compileBatch(line);
   const lineFactors = factorsOfLine(factors);
   return (load) => {

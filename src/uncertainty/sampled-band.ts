@@ -4,7 +4,7 @@ import { sobolPoints } from "../numerics/sobol-sequence.js";
 import { ValueError } from "../quantity/errors.js";
 import type { Band } from "../sources/band.js";
 import { type Bounds, drawer } from "./distribution.js";
-import { defaultSeed, type SampleOptions } from "./knob.js";
+import { defaultSeed, type SampleOptions } from "./uncertain-input.js";
 
 /** How a model is sampled. */
 export interface SampledBandOptions<Name extends string> extends SampleOptions {

@@ -60,7 +60,7 @@ const curves = new Map<SailTable, SailCurves>();
  * @param apparentWindAngle  β, from the bow [rad], within the table: 0 or 7 or 27 or 28 to 180 degrees
  * @returns lift and drag coefficient [-], referred to the area of the sail
  * Valid for a sail in best trim on a boat of normal form; drag leaves out what lift induces.
- * Source: orc-vpp-2013, orc-vpp-undated, hazen-1980, ims-vpp-older, tables of sail coefficients.
+ * Source: orc-coefficients-2013, orc-coefficients-undated, hazen-1980, ims-coefficients-older, tables of sail coefficients.
  * Example: sailCoefficients({ edition: "orc-2013", sail: "main", apparentWindAngle: Math.PI / 2 }).liftCoefficient → 1.125
  */
 export function sailCoefficients({ edition, sail, apparentWindAngle }: SailCoefficientInput): SailCoefficients {

@@ -10,7 +10,7 @@ const editionSpread = 0.2;
  * @param choice  edition, sail and apparent wind angle [rad], as for `sailCoefficients`
  * @returns records of lift and drag [-]; their spread is that between printed editions
  * @throws ValueError, OutsideModelError as `sailCoefficients`
- * Source: orc-vpp-2013, orc-vpp-undated, hazen-1980, ims-vpp-older, tables of sail coefficients. Example: sailRecords({ edition: "orc-2013", sail: "main", apparentWindAngle: Math.PI / 2 }).lift.high → 1.35
+ * Source: orc-coefficients-2013, orc-coefficients-undated, hazen-1980, ims-coefficients-older, tables of sail coefficients. Example: sailRecords({ edition: "orc-2013", sail: "main", apparentWindAngle: Math.PI / 2 }).lift.high → 1.35
  */
 export function sailRecords(choice: SailCoefficientInput): { readonly lift: Coefficient; readonly drag: Coefficient } {
   const { liftCoefficient, dragCoefficient } = sailCoefficients(choice);

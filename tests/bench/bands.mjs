@@ -10,7 +10,7 @@ const passesPerRound = 4;
 /** The baseline draws at random: its medians scatter by a third of a percent. */
 const closeness = 2e-2;
 
-const knobs = [
+const uncertainInputs = [
   { name: "bearings", turns: "bearing", record: { value: 0.01, low: 0.004, high: 0.025 } },
   { name: "bending", turns: "bending", record: { value: 60, low: 30, high: 110 } },
   { name: "tread", turns: "tread", record: { value: 0.32, low: 0.2, high: 0.5 } },
@@ -27,7 +27,7 @@ export function bandsRow() {
     let bands;
     for (let pass = 0; pass < passesPerRound; pass++) {
       const start = performance.now();
-      bands = bandOverLoads({ line, knobs }, loads, { samples });
+      bands = bandOverLoads({ line, uncertainInputs }, loads, { samples });
       ours = Math.min(ours, (performance.now() - start) / 1000);
     }
     if (python === undefined) continue;

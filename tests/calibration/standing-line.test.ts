@@ -11,7 +11,7 @@ import type { Sheave } from "../../src/reeving/station.js";
 import { tackle } from "../../src/reeving/tackle.js";
 import { type Band, bandOf } from "../../src/sources/band.js";
 import { bandAtLoad } from "../../src/uncertainty/line-band.js";
-import { knobsOf } from "../../src/uncertainty/line-knobs.js";
+import { uncertainInputsOf } from "../../src/uncertainty/line-inputs.js";
 
 const rope = { diameter: 0.008, stiffness: { tensionTerm: 25, constantTerm: 30, diameterTerm: 1e6 } };
 const wheel = (name: string): Sheave => ({
@@ -32,8 +32,8 @@ const records = {
   rope: { tensionTerm: { value: 25, low: 12, high: 50 } },
   drag: { value: 0.2, low: 0.05, high: 1 },
 };
-const knobs = knobsOf(records as unknown as Parameters<typeof knobsOf>[0]);
-const asked: LineRequest = { name: "jib sheet", line: lead, knobs, load: 100 };
+const uncertainInputs = uncertainInputsOf(records as unknown as Parameters<typeof uncertainInputsOf>[0]);
+const asked: LineRequest = { name: "jib sheet", line: lead, uncertainInputs, load: 100 };
 const wide: LineRequest = { ...asked, line: (parts) => purchase(parts), name: "mainsheet" };
 
 function purchase(parts: number): Line {
@@ -61,7 +61,7 @@ describe("a line that nobody measured", () => {
     expect(standing.measured).toBe(false);
     expect(standing.words).toBe("Jib sheet: not measured; catalogue values.");
     expect(standing.line(lead)).toBe(lead);
-    expect(standing.knobs(knobs)).toBe(knobs);
+    expect(standing.uncertainInputs(uncertainInputs)).toBe(uncertainInputs);
     expect(standing.settled(records.drag)).toBe(records.drag);
     expect(standing.factors.loss).toEqual({ value: 1, low: 1, high: 1 });
   });
@@ -122,10 +122,10 @@ describe("a line that was measured", () => {
   });
 
   it("has the range of its readings at the hand, both ways, whatever the load", () => {
-    const known = standing.knobs(knobs);
+    const known = standing.uncertainInputs(uncertainInputs);
     expect(known.map(({ name }) => name)).toEqual(["ratio as measured", "drag as measured"]);
     for (const load of [40, 160, 320]) {
-      const bands = bandAtLoad({ line: standing.line(lead), knobs: known }, load);
+      const bands = bandAtLoad({ line: standing.line(lead), uncertainInputs: known }, load);
       for (const way of ["hauling", "easing"] as const) {
         const expected = expectedHandForce(calibration!.posterior, { load, way });
         const [found, width] = [bands[way], expected.high - expected.low];
@@ -137,15 +137,18 @@ describe("a line that was measured", () => {
   });
 
   it("is much surer than the catalogue", () => {
-    const before = bandAtLoad({ line: lead, knobs }, 160).hauling;
-    const after = bandAtLoad({ line: standing.line(lead), knobs: standing.knobs(knobs) }, 160).hauling;
+    const before = bandAtLoad({ line: lead, uncertainInputs }, 160).hauling;
+    const after = bandAtLoad(
+      { line: standing.line(lead), uncertainInputs: standing.uncertainInputs(uncertainInputs) },
+      160,
+    ).hauling;
     expect((after.high - after.low) / (before.high - before.low)).toBeLessThan(0.5);
   });
 
-  it("keeps the knobs of what was not read: load and tread", () => {
+  it("keeps the uncertain inputs of what was not read: load and tread", () => {
     const load = { name: "load", turns: "load", record: { value: 1, low: 0.8, high: 1.2 } } as const;
     const tread = { name: "tread", turns: "tread", record: { value: 0.3, low: 0.2, high: 0.4 } } as const;
-    expect(standing.knobs([load, tread, ...knobs]).slice(0, 2)).toEqual([load, tread]);
+    expect(standing.uncertainInputs([load, tread, ...uncertainInputs]).slice(0, 2)).toEqual([load, tread]);
   });
 
   it("takes other lines of the same make along, and drawn factors in place of its own", () => {
@@ -185,10 +188,10 @@ describe("a line that was measured", () => {
     );
   });
 
-  it("needs no knobs: a line of which nobody knows the spread is any line", () => {
-    const found = standingLine({ ...asked, knobs: [] }, readings);
+  it("needs no uncertainInputs: a line of which nobody knows the spread is any line", () => {
+    const found = standingLine({ ...asked, uncertainInputs: [] }, readings);
     expect(lineLaw(found.line(lead), 160).ratio).toBeCloseTo(1.3, 2);
-    for (const { record } of found.knobs([])) expect(Number.isFinite(record.high)).toBe(true);
+    for (const { record } of found.uncertainInputs([])) expect(Number.isFinite(record.high)).toBe(true);
   });
 
   it("reaches a line that loses far more than bearings can", () => {

@@ -15,7 +15,7 @@ import type { Station } from "../../src/reeving/reeving.js";
 import { scaledLine } from "../../src/reeving/scaled.js";
 import { tackle } from "../../src/reeving/tackle.js";
 import { bandOf } from "../../src/sources/band.js";
-import type { Knob } from "../../src/uncertainty/knob.js";
+import type { UncertainInput } from "../../src/uncertainty/uncertain-input.js";
 import { seeded } from "../faults/random.js";
 
 const rope = { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } };
@@ -124,11 +124,11 @@ describe("a tackle of the catalogue with readings", () => {
   const catalogue = catalogueOf(0.1);
   const truth = scaledLine(catalogue, { bearing: 1.7, bending: 1.7, drag: 2 });
   const readings = exact(prepareLine(truth), [300, 600, 900], { purchase: 6 });
-  const knobs: Knob[] = [
+  const uncertainInputs: UncertainInput[] = [
     { name: "bearings", turns: "bearing", record: { value: 1, low: 0.3, high: 3 } },
     { name: "drag", turns: "drag", record: { value: 1, low: 0.2, high: 4 } },
   ];
-  const request = { name: "sheet", line: catalogue, knobs, load: 600 };
+  const request = { name: "sheet", line: catalogue, uncertainInputs, load: 600 };
   const many = Array.from({ length: 400 }, (_, index) => ({ ...readings[index % 3]!, row: index + 1 }));
 
   it("is brought to the loss of its turns, and predicts hauling and easing", () => {

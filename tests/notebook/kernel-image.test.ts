@@ -11,7 +11,7 @@ const scratch = scratchFolder();
 afterAll(() => scratch.remove());
 
 /** What cells write in a kernel, and which declarations it read for them. */
-async function talk(
+async function converse(
   image: string | undefined,
   cells: readonly string[],
   more: { readonly imageSeconds?: number } = {},
@@ -42,7 +42,7 @@ const cells = [
 test("a kernel of an image does what any kernel does, and has read the library already", async () => {
   const image = await kernelImage();
   expect(image).toBeDefined();
-  const [plain, ahead] = await Promise.all([talk(undefined, cells), talk(image, cells)]);
+  const [plain, ahead] = await Promise.all([converse(undefined, cells), converse(image, cells)]);
   expect(plain.read.length).toBeGreaterThan(100);
   expect(ahead.read).toEqual([]);
   expect(ahead.written.join("")).toContain("Type 'number' is not assignable to type 'string'");
@@ -58,7 +58,7 @@ test("a kernel starts without an image that is damaged", async () => {
   const damaged = path.join(scratch.folder, "damaged.image");
   for (const content of ["", "no image", Buffer.alloc(100_000, 7)]) {
     writeFileSync(damaged, content);
-    const { written } = await talk(damaged, ["console.log(6 * 7)"]);
+    const { written } = await converse(damaged, ["console.log(6 * 7)"]);
     expect(written).toContain("42\n");
   }
 });
@@ -73,7 +73,7 @@ test("a kernel starts without an image from which none comes up", async () => {
     'require("node:v8").startupSnapshot.setDeserializeMainFunction(() => setInterval(() => {}, 1000));',
   );
   execFileSync(process.execPath, ["--snapshot-blob", silent, "--build-snapshot", entry], { stdio: "ignore" });
-  const { written } = await talk(silent, ["console.log(6 * 7)"], { imageSeconds: 1 });
+  const { written } = await converse(silent, ["console.log(6 * 7)"], { imageSeconds: 1 });
   expect(written).toContain("42\n");
 });
 

@@ -20,7 +20,7 @@ const good = `${head}\nmainsheet,100,130,76,1,no\nmainsheet,200,262,152,1,no\n`;
 const request: LineRequest = {
   name: "mainsheet",
   line: { rope: limp, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.1, drag: 1 }] },
-  knobs: [
+  uncertainInputs: [
     { name: "lead", turns: "bearing", record: { value: 0.1, low: 0.05, high: 0.4 } },
     { name: "drag", turns: "drag", record: { value: 1, low: 0.2, high: 4 } },
   ],
@@ -91,7 +91,7 @@ const cells = [
 import { show, answer, result } from "../../../../../dist/notebook/display.js";
 import { prepareLine } from "../../../../../dist/reeving/line.js";
 const line = { rope: { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } }, stations: [{ kind: "measured" as const, name: "lead", tensionRatio: 1.1, drag: 1 }] };
-const own = ownLine({ name: "mainsheet", line: line, knobs: [], load: 150 });
+const own = ownLine({ name: "mainsheet", line: line, uncertainInputs: [], load: 150 });
 show(answer("It depends."));
 show(lineSource([own]));
 show(result({ label: "Haul", text: prepareLine(own.line(line)).handForce(100, "hauling").toFixed(0) + " N" }));`,

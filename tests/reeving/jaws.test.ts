@@ -2,10 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ValueError } from "../../src/quantity/errors.js";
 import { camGrip, lockingAngle, lockingFriction } from "../../src/reeving/cam-cleat.js";
-import { clamGrip, grooveFactor, ridgeDraw } from "../../src/reeving/clam-cleat.js";
 import { jammerGrip, selfEnergising } from "../../src/reeving/jammer.js";
 import { curvedFaceFriction, frictionAngle, jawGrip } from "../../src/reeving/jaw.js";
 import { wedgeFriction } from "../../src/reeving/sliding.js";
+import { grooveFactor, ridgeDraw, veeGrip } from "../../src/reeving/vee-cleat.js";
 import { wedgeDrive, wedgeRelease } from "../../src/reeving/wedge.js";
 import { num, seed } from "./builders.js";
 
@@ -99,10 +99,10 @@ describe("a V groove", () => {
     expect(ridgeDraw({ ridgeAngle: Math.PI / 2, wallFriction: 0 })).toBeCloseTo(0, 12));
 
   it("holds what was pressed in when its ridges draw nothing, more when they do, and locks in the end", () => {
-    const clam = { frictionCoefficient: 0.5, grooveFactor: 1.5, wallFriction: 0, press: 60 };
-    expect(clamGrip({ ...clam, ridgeAngle: Math.PI / 2 }).friction).toBeCloseTo(0.5 * 1.5 * 60, 6);
-    expect(clamGrip({ ...clam, ridgeAngle: Math.PI / 4 }).friction).toBeCloseTo(45 / (1 - 0.75), 6);
-    expect(clamGrip({ ...clam, ridgeAngle: Math.PI / 6 }).selfLocking).toBe(true);
+    const vee = { frictionCoefficient: 0.5, grooveFactor: 1.5, wallFriction: 0, press: 60 };
+    expect(veeGrip({ ...vee, ridgeAngle: Math.PI / 2 }).friction).toBeCloseTo(0.5 * 1.5 * 60, 6);
+    expect(veeGrip({ ...vee, ridgeAngle: Math.PI / 4 }).friction).toBeCloseTo(45 / (1 - 0.75), 6);
+    expect(veeGrip({ ...vee, ridgeAngle: Math.PI / 6 }).selfLocking).toBe(true);
   });
 
   it("refuses a groove without angle", () =>

@@ -15,7 +15,7 @@ const winch = { kind: "winch", drumRadius: 0.036, handleLength: 0.2, gearRatios:
 
 const kinds: Readonly<Record<string, Pick<Held, "cleat" | "turns" | "eights">>> = {
   cam: { cleat: cleats.cam },
-  vee: { cleat: cleats.clam },
+  vee: { cleat: cleats.vee },
   jammer: { cleat: cleats.jammer },
   horn: { cleat: cleats.horn, turns: 2, eights: 2 },
   winch: { cleat: winch, turns: 3 },

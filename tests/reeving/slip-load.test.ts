@@ -4,13 +4,13 @@ import { cleats, gripRecords } from "../../src/materials/cleats.js";
 import type { Cover } from "../../src/materials/covers.js";
 import { ValueError } from "../../src/quantity/errors.js";
 import { camSlipLoad } from "../../src/reeving/cam-cleat.js";
-import { clamSlipLoad } from "../../src/reeving/clam-cleat.js";
 import { type CleatSize, coverStands } from "../../src/reeving/cleat-size.js";
 import { holdOutcome, holdVerdict } from "../../src/reeving/hold.js";
 import { hornHold, hornSlipLoad, tailNeeded, turnsToHold } from "../../src/reeving/horn.js";
 import { jammerSlipLoad } from "../../src/reeving/jammer.js";
-import { bestPullAngle, camLiftOut, clamLiftOut, liftOutForce } from "../../src/reeving/lift-out.js";
+import { bestPullAngle, camLiftOut, liftOutForce, veeLiftOut } from "../../src/reeving/lift-out.js";
 import { shapeVerdict } from "../../src/reeving/shape-verdict.js";
+import { veeSlipLoad } from "../../src/reeving/vee-cleat.js";
 import type { Band } from "../../src/sources/band.js";
 import { num, seed } from "./builders.js";
 
@@ -24,13 +24,13 @@ describe("slip loads", () => {
   const all = (cover: Cover) => [
     camSlipLoad({ cleat: cleats.cam, size, cover, ropeDiameter: 0.006 }),
     camSlipLoad({ cleat: cleats.wornCam, size, cover, ropeDiameter: 0.006 }),
-    clamSlipLoad({ cleat: cleats.clam, size: veeSize, cover, ropeDiameter: 0.006 }),
+    veeSlipLoad({ cleat: cleats.vee, size: veeSize, cover, ropeDiameter: 0.006 }),
     jammerSlipLoad({ cleat: cleats.jammer, size, cover, ropeDiameter: 0.006 }),
     hornSlipLoad({ cleat: cleats.horn, size, cover, turns: 3, eights: 1, hitch: false, tail: gripRecords.tail }),
   ];
 
   it("lie within their range, never below zero, never above what the cleat stands", () => {
-    const stands = [cleats.cam, cleats.wornCam, cleats.clam, cleats.jammer, cleats.horn].map(
+    const stands = [cleats.cam, cleats.wornCam, cleats.vee, cleats.jammer, cleats.horn].map(
       (cleat) => cleat.stands.high,
     );
     for (const cover of [covered, bare])
@@ -50,9 +50,9 @@ describe("slip loads", () => {
   });
 
   it("of a thin rope are small in a V and nothing between jaws that meet", () => {
-    const thin = clamSlipLoad({ cleat: cleats.clam, size: veeSize, cover: covered, ropeDiameter: 0.0025 });
+    const thin = veeSlipLoad({ cleat: cleats.vee, size: veeSize, cover: covered, ropeDiameter: 0.0025 });
     expect(thin.value).toBeLessThan(
-      0.2 * clamSlipLoad({ cleat: cleats.clam, size: veeSize, cover: covered, ropeDiameter: 0.006 }).value,
+      0.2 * veeSlipLoad({ cleat: cleats.vee, size: veeSize, cover: covered, ropeDiameter: 0.006 }).value,
     );
     expect(thin.locks).toBe("not enough");
     expect(camSlipLoad({ cleat: cleats.cam, size, cover: covered, ropeDiameter: 0.0017 }).value).toBe(0);
@@ -81,7 +81,7 @@ describe("slip loads", () => {
 
   it("refuse a rope that cannot exist", () => {
     expect(() => camSlipLoad({ cleat: cleats.cam, size, cover: covered, ropeDiameter: 0 })).toThrow(ValueError);
-    expect(() => clamSlipLoad({ cleat: cleats.clam, size: veeSize, cover: covered, ropeDiameter: Number.NaN })).toThrow(
+    expect(() => veeSlipLoad({ cleat: cleats.vee, size: veeSize, cover: covered, ropeDiameter: Number.NaN })).toThrow(
       ValueError,
     );
     expect(() =>
@@ -100,7 +100,7 @@ describe("the size of a cleat", () => {
     cam: (one: CleatSize, ropeDiameter: number) =>
       camSlipLoad({ cleat: cleats.cam, size: one, cover: covered, ropeDiameter }),
     vee: (one: CleatSize, ropeDiameter: number) =>
-      clamSlipLoad({ cleat: cleats.clam, size: one, cover: covered, ropeDiameter }),
+      veeSlipLoad({ cleat: cleats.vee, size: one, cover: covered, ropeDiameter }),
     jammer: (one: CleatSize, ropeDiameter: number) =>
       jammerSlipLoad({ cleat: cleats.jammer, size: one, cover: covered, ropeDiameter }),
   };
@@ -223,7 +223,7 @@ describe("turns round a horn", () => {
 
 describe("lifting a line out", () => {
   const cam = { camAngle: 0.16, pivotShare: 0, pivotFriction: 0, frictionCoefficient: 0.4, spring: 7 };
-  const clam = { grooveAngle: 0.7, ridgeAngle: 0.75, wallFriction: 0.2, releaseFriction: 0.45, press: 60 };
+  const vee = { grooveAngle: 0.7, ridgeAngle: 0.75, wallFriction: 0.2, releaseFriction: 0.45, press: 60 };
 
   it("of a cam without load costs the springs only, along the friction of both jaws", () =>
     expect(camLiftOut({ ...cam, load: 0, pullAngle: Math.PI / 2 })).toBeCloseTo((2 * 0.4 * 7) / Math.sin(0.16), 9));
@@ -259,8 +259,8 @@ describe("lifting a line out", () => {
         expect(camLiftOut({ ...cam, load: load + more, pullAngle })).toBeGreaterThan(
           camLiftOut({ ...cam, load, pullAngle }),
         );
-        expect(clamLiftOut({ ...clam, load: load + more, pullAngle })).toBeGreaterThan(
-          clamLiftOut({ ...clam, load, pullAngle }),
+        expect(veeLiftOut({ ...vee, load: load + more, pullAngle })).toBeGreaterThan(
+          veeLiftOut({ ...vee, load, pullAngle }),
         );
       }),
       seed,
@@ -268,24 +268,24 @@ describe("lifting a line out", () => {
   });
 
   it("of a V with steep, smooth walls and no load costs nothing", () =>
-    expect(clamLiftOut({ ...clam, grooveAngle: 1.2, load: 0, pullAngle: 1 })).toBe(0));
+    expect(veeLiftOut({ ...vee, grooveAngle: 1.2, load: 0, pullAngle: 1 })).toBe(0));
 
   it("of a V asks the load and more straight up, the ridges' friction against the hand, and along the line just the load", () => {
-    const smooth = { ...clam, releaseFriction: 0, wallFriction: 0 };
+    const smooth = { ...vee, releaseFriction: 0, wallFriction: 0 };
     // Without friction the rope climbs the ridges: the balance of an inclined plane.
-    expect(clamLiftOut({ ...smooth, load: 100, pullAngle: Math.PI / 2 })).toBeCloseTo(100 / Math.tan(0.75), 9);
+    expect(veeLiftOut({ ...smooth, load: 100, pullAngle: Math.PI / 2 })).toBeCloseTo(100 / Math.tan(0.75), 9);
     fc.assert(
       fc.property(num(1, 1000), num(0, 0.9), num(0.01, 0.5), (load, releaseFriction, more) => {
-        const straightUp = (mu: number) => clamLiftOut({ ...clam, releaseFriction: mu, load, pullAngle: Math.PI / 2 });
+        const straightUp = (mu: number) => veeLiftOut({ ...vee, releaseFriction: mu, load, pullAngle: Math.PI / 2 });
         expect(straightUp(releaseFriction + more)).toBeGreaterThan(straightUp(releaseFriction));
-        expect(clamLiftOut({ ...clam, releaseFriction, load, pullAngle: 0.02 }) / load).toBeCloseTo(1, 0);
+        expect(veeLiftOut({ ...vee, releaseFriction, load, pullAngle: 0.02 }) / load).toBeCloseTo(1, 0);
       }),
       seed,
     );
   });
 
   it("needs the rope pulled tighter first, from a cam and from a V: lifting alone is far harder", () => {
-    for (const cleat of [cleats.cam, cleats.clam]) {
+    for (const cleat of [cleats.cam, cleats.vee]) {
       const pull = (pullAngle: number) => liftOutForce({ cleat, cover: covered, load: 300, pullAngle });
       const pullAngle = bestPullAngle({ cleat, cover: covered, load: 300 });
       expect(pull(Math.PI / 2).value).toBeGreaterThan(2 * pull(pullAngle).value);
@@ -302,7 +302,7 @@ describe("lifting a line out", () => {
   });
 
   it("has a range in order and a best direction between along and up", () => {
-    for (const cleat of [cleats.cam, cleats.clam]) {
+    for (const cleat of [cleats.cam, cleats.vee]) {
       const { low, value, high } = liftOutForce({ cleat, cover: covered, load: 300, pullAngle: Math.PI / 2 });
       expect(low <= value && value <= high).toBe(true);
       const best = bestPullAngle({ cleat, cover: covered, load: 300 });

@@ -283,7 +283,7 @@ describe("a drawing", () => {
     const series = [{ name: "pull", x: [0.5, 5.5], line: [1, 2] }];
     const panels = ["a", "b", "c"].map((title) => ({ title, series }));
     const columns = (labels: readonly string[]) => {
-      const top = { title: "Knob", marks: labels.map((label, index) => ({ at: index + 1, label })) };
+      const top = { title: "UncertainInput", marks: labels.map((label, index) => ({ at: index + 1, label })) };
       const drawn = drawnPanels(figureSvg(one({ series }, { panels, top }), { width: 800, id: "a" }));
       for (const { ticks } of drawn) expect(ticks.upper.map(({ label }) => label)).toEqual(labels);
       return new Set(drawn.map(({ ticks }) => ticks.x[0]!.place)).size;

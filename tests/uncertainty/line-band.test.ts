@@ -4,26 +4,26 @@ import { type Line, prepareLine } from "../../src/reeving/line.js";
 import { scaledLine } from "../../src/reeving/scaled.js";
 import { tackle } from "../../src/reeving/tackle.js";
 import { bandSeries } from "../../src/uncertainty/band-series.js";
-import { type Knob, sampleKnobs } from "../../src/uncertainty/knob.js";
 import { bandAtLoad, bandOverLoads, runOutBand } from "../../src/uncertainty/line-band.js";
 import { lineSensitivity } from "../../src/uncertainty/line-sensitivity.js";
 import { printBand } from "../../src/uncertainty/printed-band.js";
+import { sampleInputs, type UncertainInput } from "../../src/uncertainty/uncertain-input.js";
 import { cleat, limp, ratchet, ring, sheave, stiff, wheel } from "../reeving/builders.js";
 
-const bearing: Knob = { name: "bearings", turns: "bearing", record: { value: 0.12, low: 0.06, high: 0.25 } };
-const bending: Knob = { name: "bending", turns: "bending", record: { value: 60, low: 30, high: 110 } };
-const sliding: Knob = { name: "ring", turns: "sliding", record: { value: 0.12, low: 0.08, high: 0.2 } };
-const tread: Knob = { name: "tread", turns: "tread", record: { value: 0.35, low: 0.2, high: 0.6 } };
-const drag: Knob = { name: "drag", turns: "drag", record: { value: 1, low: 0.3, high: 3 } };
-const gust: Knob = { name: "wind", turns: "load", record: { value: 1, low: 0.7, high: 1.4 } };
+const bearing: UncertainInput = { name: "bearings", turns: "bearing", record: { value: 0.12, low: 0.06, high: 0.25 } };
+const bending: UncertainInput = { name: "bending", turns: "bending", record: { value: 60, low: 30, high: 110 } };
+const sliding: UncertainInput = { name: "ring", turns: "sliding", record: { value: 0.12, low: 0.08, high: 0.2 } };
+const tread: UncertainInput = { name: "tread", turns: "tread", record: { value: 0.35, low: 0.2, high: 0.6 } };
+const drag: UncertainInput = { name: "drag", turns: "drag", record: { value: 1, low: 0.3, high: 3 } };
+const gust: UncertainInput = { name: "wind", turns: "load", record: { value: 1, low: 0.7, high: 1.4 } };
 
 const four = tackle({ parts: 4, hauledFrom: "fixed", turn: { ...sheave, drag: 0.3 } });
 const sheet: Line = { rope: stiff, stations: [{ kind: "tackle", name: "4:1", reeving: four }, ring, ratchet] };
-const knobs = [bearing, bending, sliding, tread, drag, gust];
+const uncertainInputs = [bearing, bending, sliding, tread, drag, gust];
 
 /** Bands from the single solver, draw by draw. */
 function slowBand(line: Line, load: number, samples: number, quantity: "hauling" | "easing" | "deadBand") {
-  const { load: loads, ...factors } = sampleKnobs(knobs, { samples });
+  const { load: loads, ...factors } = sampleInputs(uncertainInputs, { samples });
   const values = Float64Array.from({ length: samples }, (_, i) => {
     const drawn = Object.fromEntries(Object.entries(factors).map(([name, column]) => [name, column[i]!]));
     return prepareLine(scaledLine(line, drawn)).handForces(load * loads![i]!)[quantity];
@@ -53,15 +53,15 @@ describe("bands over loads", () => {
     ["a closed cleat", cleated],
   ])("are those of the single solver, draw by draw: %s", (_, line) => {
     for (const load of [5, 60, 400]) {
-      const band = bandAtLoad({ line, knobs }, load, { samples: 64 });
+      const band = bandAtLoad({ line, uncertainInputs }, load, { samples: 64 });
       for (const quantity of ["hauling", "easing", "deadBand"] as const)
         close(band[quantity], slowBand(line, load, 64, quantity));
     }
   });
 
   it("are the same for a load among others and alone", () => {
-    const many = bandOverLoads({ line: sheet, knobs }, [800, 20, 100], { samples: 501 });
-    const alone = bandAtLoad({ line: sheet, knobs }, 100, { samples: 501 });
+    const many = bandOverLoads({ line: sheet, uncertainInputs }, [800, 20, 100], { samples: 501 });
+    const alone = bandAtLoad({ line: sheet, uncertainInputs }, 100, { samples: 501 });
     close({ low: many.hauling.low[2], value: many.hauling.median[2], high: many.hauling.high[2] }, alone.hauling);
     close(
       { low: many.deadBand.low[2], high: many.deadBand.high[2] },
@@ -70,14 +70,14 @@ describe("bands over loads", () => {
   });
 
   it("come again with their seed, and by default", () => {
-    const at = (options = {}) => bandAtLoad({ line: sheet, knobs }, 100, options);
+    const at = (options = {}) => bandAtLoad({ line: sheet, uncertainInputs }, 100, options);
     expect(at()).toEqual(at());
     expect(at({ samples: 1000, seed: 2 })).toEqual(at({ samples: 1000, seed: 2 }));
     expect(at({ samples: 1000, seed: 3 })).not.toEqual(at({ samples: 1000, seed: 2 }));
   });
 
   it("settle as samples grow", () => {
-    const high = (samples: number) => bandAtLoad({ line: sheet, knobs }, 100, { samples }).hauling.high;
+    const high = (samples: number) => bandAtLoad({ line: sheet, uncertainInputs }, 100, { samples }).hauling.high;
     const settled = high(200_000);
     expect(Math.abs(high(10_000) - settled) / settled).toBeLessThan(2e-3);
     expect(Math.abs(high(100) - settled)).toBeGreaterThan(Math.abs(high(10_000) - settled));
@@ -87,7 +87,7 @@ describe("bands over loads", () => {
     const exact = prepareLine(sheet).handForces(100);
     const sure = { ...bearing, record: { value: 0.12, low: 0.12, high: 0.12 } };
     for (const some of [[], [sure]]) {
-      const { hauling, easing, deadBand } = bandAtLoad({ line: sheet, knobs: some }, 100);
+      const { hauling, easing, deadBand } = bandAtLoad({ line: sheet, uncertainInputs: some }, 100);
       close({ low: hauling.low, high: hauling.high }, { low: exact.hauling, high: exact.hauling });
       close({ low: easing.low, high: easing.high }, { low: exact.easing, high: exact.easing });
       close({ value: deadBand.value }, { value: exact.deadBand });
@@ -96,8 +96,8 @@ describe("bands over loads", () => {
 
   it("of a single measured turn are those of its record", () => {
     const line: Line = { rope: limp, stations: [wheel(1.2)] };
-    const loss: Knob = { name: "loss", turns: "bearing", record: { value: 0.2, low: 0.1, high: 0.3 } };
-    const { hauling } = bandAtLoad({ line, knobs: [loss] }, 100);
+    const loss: UncertainInput = { name: "loss", turns: "bearing", record: { value: 0.2, low: 0.1, high: 0.3 } };
+    const { hauling } = bandAtLoad({ line, uncertainInputs: [loss] }, 100);
     expect(hauling.low).toBeCloseTo(110, 1);
     expect(hauling.value).toBeCloseTo(120, 1);
     expect(hauling.high).toBeCloseTo(130, 1);
@@ -108,16 +108,16 @@ describe("bands over loads", () => {
       rope: limp,
       stations: names.map((name) => ({ ...wheel(1.1), name })),
     });
-    const loss: Knob = { name: "loss", turns: "bearing", record: { value: 1, low: 0.5, high: 2 } };
-    const one = bandAtLoad({ line: line(["a"]), knobs: [loss] }, 100).hauling;
-    const same = bandAtLoad({ line: line(["a", "b", "c", "d"]), knobs: [loss] }, 100).hauling;
+    const loss: UncertainInput = { name: "loss", turns: "bearing", record: { value: 1, low: 0.5, high: 2 } };
+    const one = bandAtLoad({ line: line(["a"]), uncertainInputs: [loss] }, 100).hauling;
+    const same = bandAtLoad({ line: line(["a", "b", "c", "d"]), uncertainInputs: [loss] }, 100).hauling;
     // Fully together, logarithms add up: the fourth power of one turn.
     expect(same.high / 100).toBeCloseTo((one.high / 100) ** 4, 6);
   });
 
   it("hold ninety of a hundred draws of another seed", () => {
-    const band = bandAtLoad({ line: sheet, knobs }, 100).easing;
-    const { load, ...factors } = sampleKnobs(knobs, { samples: 2000, seed: 99 });
+    const band = bandAtLoad({ line: sheet, uncertainInputs }, 100).easing;
+    const { load, ...factors } = sampleInputs(uncertainInputs, { samples: 2000, seed: 99 });
     let inside = 0;
     for (let i = 0; i < 2000; i++) {
       const drawn = Object.fromEntries(Object.entries(factors).map(([name, column]) => [name, column[i]!]));
@@ -129,29 +129,35 @@ describe("bands over loads", () => {
 
   it("of the run-out load follow the drag", () => {
     const line: Line = { rope: limp, stations: [{ ...wheel(1), drag: 2 }] };
-    const band = runOutBand({ line, knobs: [drag] });
+    const band = runOutBand({ line, uncertainInputs: [drag] });
     expect(band.low).toBeCloseTo(0.6, 1);
     expect(band.value).toBeCloseTo(2, 1);
     expect(band.high).toBeCloseTo(6, 0);
-    expect(runOutBand({ line, knobs: [] })).toEqual({ low: 2, value: 2, high: 2 });
+    expect(runOutBand({ line, uncertainInputs: [] })).toEqual({ low: 2, value: 2, high: 2 });
   });
 
   it("make a series for a figure", () => {
-    const series = bandSeries({ name: "sheet", line: sheet, knobs, loads: [0, 50, 100], options: { samples: 200 } });
+    const series = bandSeries({
+      name: "sheet",
+      line: sheet,
+      uncertainInputs,
+      loads: [0, 50, 100],
+      options: { samples: 200 },
+    });
     expect(series.hauling).toHaveLength(3);
     expect(series.bands.easing.low[2]!).toBeLessThan(series.easing[2]!);
     expect(series.bands.hauling.high[2]!).toBeGreaterThan(series.hauling[2]!);
   });
 
-  it("refuse samples, loads and knobs that cannot be", () => {
+  it("refuse samples, loads and uncertain inputs that cannot be", () => {
     const ask =
-      (load: number, some: readonly Knob[], options = {}) =>
+      (load: number, some: readonly UncertainInput[], options = {}) =>
       () =>
-        bandAtLoad({ line: sheet, knobs: some }, load, options);
-    expect(ask(100, knobs, { samples: 0 })).toThrow(ValueError);
-    expect(ask(100, knobs, { samples: Number.NaN })).toThrow(ValueError);
-    expect(ask(Number.NaN, knobs)).toThrow(Refusal);
-    expect(ask(-1, knobs)).toThrow(Refusal);
+        bandAtLoad({ line: sheet, uncertainInputs: some }, load, options);
+    expect(ask(100, uncertainInputs, { samples: 0 })).toThrow(ValueError);
+    expect(ask(100, uncertainInputs, { samples: Number.NaN })).toThrow(ValueError);
+    expect(ask(Number.NaN, uncertainInputs)).toThrow(Refusal);
+    expect(ask(-1, uncertainInputs)).toThrow(Refusal);
     expect(ask(100, [bearing, bearing])).toThrow(ValueError);
     expect(ask(100, [{ ...bearing, record: { value: 0, low: 0, high: 1 } }])).toThrow(ValueError);
     expect(ask(100, [{ ...bearing, record: { value: 1, low: -1, high: 2 } }])).toThrow(ValueError);
@@ -160,15 +166,15 @@ describe("bands over loads", () => {
   });
 
   it("refuse bearings that would seize", () => {
-    const wild: Knob = { ...bearing, record: { value: 0.12, low: 0.01, high: 20 } };
-    expect(() => bandAtLoad({ line: sheet, knobs: [wild] }, 100)).toThrow(/seizes/u);
+    const wild: UncertainInput = { ...bearing, record: { value: 0.12, low: 0.01, high: 20 } };
+    expect(() => bandAtLoad({ line: sheet, uncertainInputs: [wild] }, 100)).toThrow(/seizes/u);
   });
 });
 
 describe("which number moves the hand", () => {
   it("puts the tread first for easing over a ratchet, and gives it no say in hauling", () => {
     const line: Line = { rope: limp, stations: [ratchet] };
-    const input = { line, knobs: [bearing, tread], load: 100 };
+    const input = { line, uncertainInputs: [bearing, tread], load: 100 };
     const [first, second] = lineSensitivity({ ...input, quantity: "easing" });
     expect([first!.name, second!.name]).toEqual(["tread", "bearings"]);
     expect(first!.total.value).toBeCloseTo(1, 2);
@@ -180,7 +186,7 @@ describe("which number moves the hand", () => {
 
   it("shares out the whole variance, and not less than the first orders", () => {
     for (const quantity of ["hauling", "easing", "deadBand"] as const) {
-      const found = lineSensitivity({ line: sheet, knobs, load: 100, quantity });
+      const found = lineSensitivity({ line: sheet, uncertainInputs, load: 100, quantity });
       const sum = (order: "first" | "total") => found.reduce((all, one) => all + one[order].value, 0);
       expect(sum("first")).toBeLessThan(1.02);
       expect(sum("total")).toBeGreaterThan(0.98);
@@ -193,7 +199,7 @@ describe("which number moves the hand", () => {
 
   it("is zero for numbers without spread", () => {
     const sure = { ...bending, record: { value: 60, low: 60, high: 60 } };
-    const found = lineSensitivity({ line: sheet, knobs: [sure, tread], load: 100, quantity: "easing" });
+    const found = lineSensitivity({ line: sheet, uncertainInputs: [sure, tread], load: 100, quantity: "easing" });
     expect(found.at(-1)).toMatchObject({ name: "bending", total: { value: 0 } });
   });
 });

@@ -11,7 +11,7 @@ describe("records of a sail at one angle", () => {
     expect(lift.value).toBe(liftCoefficient);
     expect(drag.value).toBe(dragCoefficient);
     expect(lift.low).toBeLessThan(lift.value);
-    expect(lift).toMatchObject({ status: "published", source: "orc-vpp-2013" });
+    expect(lift).toMatchObject({ status: "published", source: "orc-coefficients-2013" });
     expect(lift.place).toContain("gennaker at 100°");
   });
 

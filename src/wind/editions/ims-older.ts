@@ -3,7 +3,7 @@ import type { SailEditionTables } from "../sail-table.js";
 /** Tables of an older edition of the measurement system. */
 export const imsOlder: SailEditionTables = {
   title: "IMS, older edition",
-  source: "ims-vpp-older",
+  source: "ims-coefficients-older",
   sails: {
     main: {
       angleDegrees: [0, 7, 9, 12, 60, 90, 120, 150, 180],

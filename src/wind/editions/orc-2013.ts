@@ -8,7 +8,7 @@ const jibDrag = [0.05, 0.032, 0.031, 0.037, 0.25, 0.35, 0.73, 0.95, 0.9];
 /** Tables of the 2013 velocity-prediction documentation. */
 export const orc2013: SailEditionTables = {
   title: "ORC 2013",
-  source: "orc-vpp-2013",
+  source: "orc-coefficients-2013",
   sails: {
     main: {
       angleDegrees: mainAngles,
@@ -42,7 +42,7 @@ export const orc2013: SailEditionTables = {
       lift: [0, 0.978, 1.241, 1.454, 1.456, 1.437, 1.19, 0.951, 0.706, 0.425, 0],
       drag: [0.213, 0.321, 0.425, 0.587, 0.598, 0.619, 0.85, 0.911, 0.935, 0.935, 0.935],
     },
-    // The drag of both gennakers dips at 67° in the transcription: a slip there cannot be excluded.
+    // The drag of both gennakers dips at 67° in the copy: a slip there cannot be excluded.
     gennaker: {
       angleDegrees: spinnakerAngles,
       lift: [0.026, 1.018, 1.277, 1.471, 1.513, 1.444, 1.137, 0.829, 0.56, 0.25, -0.12],

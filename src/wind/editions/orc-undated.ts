@@ -3,7 +3,7 @@ import type { SailEditionTables } from "../sail-table.js";
 /** Mainsail of another, undated edition: 9 to 31 % more lift from 60° to 150° than in 2013. */
 export const orcUndated: SailEditionTables = {
   title: "ORC, undated edition",
-  source: "orc-vpp-undated",
+  source: "orc-coefficients-undated",
   sails: {
     main: {
       angleDegrees: [0, 7, 9, 12, 28, 60, 90, 120, 150, 180],

@@ -5,12 +5,12 @@ import { type FactorName, factorNames } from "../reeving/scaled.js";
 import type { Band } from "../sources/band.js";
 import { type Bounds, drawer } from "./distribution.js";
 
-/** What a knob turns: the coefficients of a cause, all stations together, or the load. */
-export type KnobTarget = FactorName | "load";
+/** What an uncertain input turns: the coefficients of a cause, all stations together, or the load. */
+export type InputTarget = FactorName | "load";
 
-/** One thing that a knob turns, and how far. */
+/** One thing that an uncertain input turns, and how far. */
 interface Turned {
-  readonly turns: KnobTarget;
+  readonly turns: InputTarget;
   /** The record; only its size over its middle value counts. */
   readonly record: Band;
   /** What the record's number cannot go beyond. */
@@ -28,15 +28,15 @@ interface TurnedAlong extends Turned {
  *
  * It is drawn once for the whole line: the same rope, the same make of bearing, the same surface at every station.
  */
-export interface Knob extends Turned {
+export interface UncertainInput extends Turned {
   /** Words for a reader, such as `friction of the bearings`. */
   readonly name: string;
   /** What goes with it: turned by the same draw, each as far as its own record says. */
   readonly along?: readonly TurnedAlong[];
 }
 
-/** What turning the knobs does to each case: factors, 1 in the middle. */
-export type KnobFactors = Readonly<Partial<Record<KnobTarget, Float64Array>>>;
+/** What turning the uncertain inputs does to each case: factors, 1 in the middle. */
+export type InputFactors = Readonly<Partial<Record<InputTarget, Float64Array>>>;
 
 /** How a sample is taken. */
 export interface SampleOptions {
@@ -55,54 +55,58 @@ export interface LineBandOptions extends SampleOptions {
 const defaultSamples = 10_000;
 export const defaultSeed = 1;
 
-/** Refuses knobs that cannot be drawn. */
-export function checkKnobs(knobs: readonly Knob[]): void {
-  if (knobs.length > mostDimensions) {
+/** Refuses uncertain inputs that cannot be drawn. */
+export function checkInputs(uncertainInputs: readonly UncertainInput[]): void {
+  if (uncertainInputs.length > mostDimensions) {
     throw new ValueError({
       quantity: "number of uncertain numbers",
-      value: String(knobs.length),
+      value: String(uncertainInputs.length),
       allowed: `at most ${mostDimensions}`,
       advice: "Leave out those that hardly matter.",
     });
   }
-  const names = knobs.map(({ name }) => name);
-  for (const knob of knobs) {
-    const { name, along = [] } = knob;
-    if (names.filter((other) => other === name).length > 1) throw refusedKnob(name, "named twice", "each name once");
-    for (const turned of [knob, ...along]) checkTurned(name, turned);
+  const names = uncertainInputs.map(({ name }) => name);
+  for (const uncertainInput of uncertainInputs) {
+    const { name, along = [] } = uncertainInput;
+    if (names.filter((other) => other === name).length > 1) throw refusedInput(name, "named twice", "each name once");
+    for (const turned of [uncertainInput, ...along]) checkTurned(name, turned);
   }
 }
 
 function checkTurned(name: string, { turns, record }: Turned): void {
   if (turns !== "load" && !factorNames.includes(turns))
-    throw refusedKnob(name, `turns "${turns}"`, [...factorNames, "load"].join(", "));
-  if (!(record.value > 0)) throw refusedKnob(name, `middle value ${record.value}`, "a middle value above 0");
-  if (!(record.low >= 0)) throw refusedKnob(name, `low end ${record.low}`, "a low end of 0 or more");
+    throw refusedInput(name, `turns "${turns}"`, [...factorNames, "load"].join(", "));
+  if (!(record.value > 0)) throw refusedInput(name, `middle value ${record.value}`, "a middle value above 0");
+  if (!(record.low >= 0)) throw refusedInput(name, `low end ${record.low}`, "a low end of 0 or more");
 }
 
-function refusedKnob(name: string, value: string, allowed: string): ValueError {
+function refusedInput(name: string, value: string, allowed: string): ValueError {
   return new ValueError({
     quantity: `uncertain number "${name}"`,
     value,
     allowed,
-    advice: "A knob multiplies what the line already has.",
+    advice: "An uncertain input multiplies what the line already has.",
   });
 }
 
 /**
- * Makes knobs ready to be turned: each column of points is turned into factors once, however often it is asked for.
+ * Makes uncertain inputs ready to be turned: each column of points is turned into factors once, however often it is asked for.
  *
- *     factor of a target = Π over its knobs of x(u) / middle value
+ *     factor of a target = Π over its uncertain inputs of x(u) / middle value
  *
- * @param knobs  uncertain numbers
- * @returns function from columns of even points between 0 and 1, one for each knob, to factors [-] by target, a column each
+ * @param uncertainInputs  uncertain numbers
+ * @returns function from columns of even points between 0 and 1, one for each uncertain input, to factors [-] by target, a column each
  */
-export function turner(knobs: readonly Knob[]): (columns: readonly Float64Array[]) => KnobFactors {
-  const all = knobs.flatMap((knob, place) =>
-    [knob, ...(knob.along ?? [])].map((turned) => ({ place, turns: turned.turns, turn: remembered(turnOf(turned)) })),
+export function turner(uncertainInputs: readonly UncertainInput[]): (columns: readonly Float64Array[]) => InputFactors {
+  const all = uncertainInputs.flatMap((uncertainInput, place) =>
+    [uncertainInput, ...(uncertainInput.along ?? [])].map((turned) => ({
+      place,
+      turns: turned.turns,
+      turn: remembered(turnOf(turned)),
+    })),
   );
   return (columns) => {
-    const factors: Partial<Record<KnobTarget, Float64Array>> = {};
+    const factors: Partial<Record<InputTarget, Float64Array>> = {};
     for (const { place, turns, turn } of all) {
       const one = turn(columns[place]!);
       const known = factors[turns];
@@ -132,17 +136,19 @@ function remembered(work: (column: Float64Array) => Float64Array): (column: Floa
   };
 }
 
-/** A sample of all knobs: one even set of points, one dimension a knob. */
-export function sampleKnobs(
-  knobs: readonly Knob[],
+/** A sample of all uncertainInputs: one even set of points, one dimension an uncertain input. */
+export function sampleInputs(
+  uncertainInputs: readonly UncertainInput[],
   { samples = defaultSamples, seed = defaultSeed }: SampleOptions,
-): KnobFactors {
-  checkKnobs(knobs);
-  return turner(knobs)(sobolPoints({ dimensions: Math.max(1, knobs.length), count: samples, seed }));
+): InputFactors {
+  checkInputs(uncertainInputs);
+  return turner(uncertainInputs)(
+    sobolPoints({ dimensions: Math.max(1, uncertainInputs.length), count: samples, seed }),
+  );
 }
 
 /** Factors on the causes of a line, without that on its load. */
-export function factorsOfLine(factors: KnobFactors): Partial<Record<FactorName, Float64Array>> {
+export function factorsOfLine(factors: InputFactors): Partial<Record<FactorName, Float64Array>> {
   const { load: _load, ...causes } = factors;
   return causes;
 }

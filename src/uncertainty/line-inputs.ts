@@ -2,7 +2,7 @@ import type { Bearing } from "../materials/bearings.js";
 import type { StiffnessLaw } from "../materials/stiffness.js";
 import type { Band } from "../sources/band.js";
 import { boundsOf } from "./distribution.js";
-import type { Knob } from "./knob.js";
+import type { UncertainInput } from "./uncertain-input.js";
 
 /** The records that a line was made of; what is left out counts as sure. */
 export interface LineRecords {
@@ -23,11 +23,11 @@ export interface LineRecords {
  * The three parts of a rope's stiffness are one number: a stiff rope is stiff in all of them.
  *
  * @param records  bearing, rope, ring, tread, drag, load
- * @returns a knob for each number that is not sure
- * Example: knobsOf({ drag: { value: 0.1, low: 0.02, high: 0.4 } })[0].turns → "drag"
+ * @returns an uncertain input for each number that is not sure
+ * Example: uncertainInputsOf({ drag: { value: 0.1, low: 0.02, high: 0.4 } })[0].turns → "drag"
  */
-export function knobsOf({ bearing, rope, ring, tread, drag, load }: LineRecords): Knob[] {
-  const knobs: (Knob | undefined)[] = [
+export function uncertainInputsOf({ bearing, rope, ring, tread, drag, load }: LineRecords): UncertainInput[] {
+  const uncertainInputs: (UncertainInput | undefined)[] = [
     load && { name: "load", turns: "load", record: load },
     bearing && { name: "friction of the bearings", turns: "bearing", record: bearing.friction },
     bearing && { name: "radius of the bearings", turns: "bearing", record: bearing.radiusShare },
@@ -41,5 +41,5 @@ export function knobsOf({ bearing, rope, ring, tread, drag, load }: LineRecords)
     tread && { name: "friction on the tread", turns: "tread", record: tread },
     drag && { name: "constant drag", turns: "drag", record: drag },
   ];
-  return knobs.filter((knob) => knob !== undefined);
+  return uncertainInputs.filter((uncertainInput) => uncertainInput !== undefined);
 }

@@ -2,30 +2,35 @@ import { describe, expect, it } from "vitest";
 import { ValueError } from "../../src/quantity/errors.js";
 import { type Line, prepareLine } from "../../src/reeving/line.js";
 import { bandSeries } from "../../src/uncertainty/band-series.js";
-import { type Knob, sampleKnobs } from "../../src/uncertainty/knob.js";
 import { bandAtLoad, runOutBand } from "../../src/uncertainty/line-band.js";
-import { knobsOf } from "../../src/uncertainty/line-knobs.js";
+import { uncertainInputsOf } from "../../src/uncertainty/line-inputs.js";
 import { sampledBand } from "../../src/uncertainty/sampled-band.js";
+import { sampleInputs, type UncertainInput } from "../../src/uncertainty/uncertain-input.js";
 import { limp } from "../reeving/builders.js";
 
 const lead: Line = { rope: limp, stations: [{ kind: "measured", name: "lead", tensionRatio: 1.2, drag: 2 }] };
 const spread = { value: 1, low: 0.5, high: 2 };
-const together: Knob = { name: "loss", turns: "bearing", record: spread, along: [{ turns: "drag", record: spread }] };
-const against: Knob = { ...together, along: [{ turns: "drag", record: spread, falls: true }] };
-const apart: Knob[] = [
+const together: UncertainInput = {
+  name: "loss",
+  turns: "bearing",
+  record: spread,
+  along: [{ turns: "drag", record: spread }],
+};
+const against: UncertainInput = { ...together, along: [{ turns: "drag", record: spread, falls: true }] };
+const apart: UncertainInput[] = [
   { name: "loss", turns: "bearing", record: spread },
   { name: "drag", turns: "drag", record: spread },
 ];
-const widthOf = (knobs: readonly Knob[]) => {
-  const { low, high } = bandAtLoad({ line: lead, knobs }, 10).hauling;
+const widthOf = (uncertainInputs: readonly UncertainInput[]) => {
+  const { low, high } = bandAtLoad({ line: lead, uncertainInputs }, 10).hauling;
   return high - low;
 };
 
 describe("what is drawn together", () => {
   it("rises together, and falls against each other", () => {
-    const { bearing, drag } = sampleKnobs([together], { samples: 64 });
+    const { bearing, drag } = sampleInputs([together], { samples: 64 });
     for (let i = 0; i < 64; i++) expect(drag![i]).toBe(bearing![i]);
-    const other = sampleKnobs([against], { samples: 64 });
+    const other = sampleInputs([against], { samples: 64 });
     for (let i = 0; i < 64; i++) expect(other.drag![i]! * other.bearing![i]!).toBeCloseTo(1, 12);
   });
 
@@ -34,7 +39,7 @@ describe("what is drawn together", () => {
     expect(widthOf([against])).toBeLessThan(0.8 * widthOf(apart));
   });
 
-  it("multiplies with knobs that turn the same", () => {
+  it("multiplies with uncertain inputs that turn the same", () => {
     const [alone, both] = [[together], [together, { ...apart[1]!, name: "seals" }]].map(widthOf);
     expect(both).toBeGreaterThan(alone!);
   });
@@ -44,18 +49,18 @@ describe("what is drawn together", () => {
     [{ turns: "drag", record: { value: 0, low: 0, high: 0 } }, "middle value"],
     [{ turns: "drag", record: { value: 1, low: -1, high: 2 } }, "low end"],
   ])("is refused where it cannot be: %j", (along, word) => {
-    const wrong = { ...together, along: [along] } as unknown as Knob;
-    expect(() => sampleKnobs([wrong], { samples: 8 })).toThrow(ValueError);
-    expect(() => sampleKnobs([wrong], { samples: 8 })).toThrow(word);
+    const wrong = { ...together, along: [along] } as unknown as UncertainInput;
+    expect(() => sampleInputs([wrong], { samples: 8 })).toThrow(ValueError);
+    expect(() => sampleInputs([wrong], { samples: 8 })).toThrow(word);
   });
 });
 
 describe("the middle of a band", () => {
-  const skewed: Knob[] = [
+  const skewed: UncertainInput[] = [
     { name: "loss", turns: "bearing", record: { value: 1, low: 0.9, high: 4 } },
     { name: "drag", turns: "drag", record: { value: 1, low: 0.9, high: 6 } },
   ];
-  const uncertain = { line: lead, knobs: skewed };
+  const uncertain = { line: lead, uncertainInputs: skewed };
 
   it("is the median of the sample, or the line at its own middle where that is asked for", () => {
     const [median, own] = [false, true].map((ownMiddle) => bandAtLoad(uncertain, 50, { samples: 500, ownMiddle }));
@@ -83,8 +88,8 @@ describe("the middle of a band", () => {
 describe("the stiffness of a rope", () => {
   it("is never drawn beyond what can be", () => {
     const stiffest = { value: 1200, low: 800, high: 1920 };
-    const rope = { tensionTerm: stiffest } as unknown as NonNullable<Parameters<typeof knobsOf>[0]["rope"]>;
-    const { bending } = sampleKnobs(knobsOf({ rope }), { samples: 4000 });
+    const rope = { tensionTerm: stiffest } as unknown as NonNullable<Parameters<typeof uncertainInputsOf>[0]["rope"]>;
+    const { bending } = sampleInputs(uncertainInputsOf({ rope }), { samples: 4000 });
     expect(Math.max(...bending!)).toBeCloseTo(2000 / 1200, 12);
   });
 });

@@ -9,17 +9,17 @@ const table = [
 
 const rows = table.map(
   ([place, airDensity, printed]): CheckRow => ({
-    id: `aerospace-toolbox-${place}`,
+    id: `dynamic-pressure-cases-${place}`,
     quantity: `dynamic pressure of ${speed.toFixed(2)} m/s in air of ${airDensity} kg/m³`,
     printed,
     unit: "Pa",
     compute: () => dynamicPressure({ airDensity, apparentWindSpeed: speed }),
     evidence: "independent",
     status: "published",
-    source: "aerospace-toolbox",
+    source: "dynamic-pressure-cases",
     place: "second example",
   }),
 );
 
 /** Dynamic pressure as another program prints it. */
-export const windAerospaceToolbox: CheckSet = { topic: "wind", rows };
+export const windDynamicPressure: CheckSet = { topic: "wind", rows };

@@ -2,7 +2,7 @@ import { ninetyFifth } from "../numerics/normal-quantile.js";
 import type { Line } from "../reeving/line.js";
 import { scaledLine } from "../reeving/scaled.js";
 import type { Band } from "../sources/band.js";
-import type { Knob } from "../uncertainty/knob.js";
+import type { UncertainInput } from "../uncertainty/uncertain-input.js";
 import { factorReaching } from "./calibrated-line.js";
 import { lineLaw } from "./line-law.js";
 import type { MeasuredLaw } from "./measured-law.js";
@@ -16,18 +16,18 @@ export interface MeasuredLine {
 }
 
 /**
- * What is not sure of a measured line, as knobs: in place of the spreads of its records.
+ * What is not sure of a measured line, as uncertainInputs: in place of the spreads of its records.
  *
  *     z₁ turns all that grows with load to k · exp(z₁ s_k), and the drag along with it to c + ρ s_c z₁;
  *     z₂ turns the drag alone by s_c √(1 − ρ²) z₂
  *
  * @param measured  line at the law [m, rad, N], ratio [-] and drag [N] with their errors and correlation, load [N]
- * @returns one knob for ratio with drag, and one for the rest of the drag where the line has drag to turn
+ * @returns one uncertain input for ratio with drag, and one for the rest of the drag where the line has drag to turn
  * @throws ReevingError for a line with a ratchet or a closed cleat
  * Valid near the load of the readings; without drag at any station the range holds the ratio alone.
  * Source: statics.
  */
-export function measuredKnobs({ line, law, load }: MeasuredLine): Knob[] {
+export function measuredInputs({ line, law, load }: MeasuredLine): UncertainInput[] {
   const { ratio, drag, correlation } = law;
   const middle = Math.max(0, drag.value);
   const lawAt = (loss: number, pull: number) =>

@@ -1,4 +1,4 @@
-import { type ClamCleat, gripRecords } from "../materials/cleats.js";
+import { gripRecords, type VeeCleat } from "../materials/cleats.js";
 import type { Cover } from "../materials/covers.js";
 import { within } from "../quantity/guard.js";
 import type { Band } from "../sources/band.js";
@@ -36,7 +36,7 @@ export function grooveFactor({ grooveAngle, testedFactor }: GrooveInput): number
 }
 
 /** A V cleat with numbers for everything. */
-export interface ClamInput {
+export interface VeeInput {
   readonly frictionCoefficient: number;
   /** Hold of the groove over that of a flat surface [-]. */
   readonly grooveFactor: number;
@@ -80,9 +80,9 @@ export function ridgeDraw({
  * @returns whether it locks; force down into the groove, and load at slip as friction [N]
  * @throws ValueError outside these ranges
  * Valid for a rope that touches both walls. How ridges draw the rope is a modelling choice of this library.
- * Source: statics, the same balance as a jaw that closes itself. Example: clamGrip({ frictionCoefficient: 0.5, grooveFactor: 1.5, ridgeAngle: Math.PI / 4, wallFriction: 0.2, press: 60 }).friction → 90
+ * Source: statics, the same balance as a jaw that closes itself. Example: veeGrip({ frictionCoefficient: 0.5, grooveFactor: 1.5, ridgeAngle: Math.PI / 4, wallFriction: 0.2, press: 60 }).friction → 90
  */
-export function clamGrip({ frictionCoefficient, grooveFactor: w, press, ...ridges }: ClamInput): JawGrip {
+export function veeGrip({ frictionCoefficient, grooveFactor: w, press, ...ridges }: VeeInput): JawGrip {
   const factor = within("tensionRatio", w);
   const jaw = jawGrip({
     preload: press,
@@ -95,8 +95,8 @@ export function clamGrip({ frictionCoefficient, grooveFactor: w, press, ...ridge
 }
 
 /** A rope in a V cleat. */
-export interface ClamRope {
-  readonly cleat: ClamCleat;
+export interface VeeRope {
+  readonly cleat: VeeCleat;
   readonly size: CleatSize;
   readonly cover: Cover;
   readonly ropeDiameter: number;
@@ -116,9 +116,9 @@ export interface ClamRope {
  * @param breakLoad  of the rope, with its range [N]; absent: the cover is asked by its area alone
  * @returns slip load with its range [N], whether it locks, and what gives way first
  * @throws ValueError for an impossible diameter
- * Source: albro-liu-1985 for the groove; sizes and strengths are records of their own. Example: clamSlipLoad({ cleat: cleats.clam, size: { thinnest: 0.005, thickest: 0.008 }, cover: { strands: 16, fibre: "polyester", wet: false }, ropeDiameter: 0.002 }).locks → "not enough"
+ * Source: albro-liu-1985 for the groove; sizes and strengths are records of their own. Example: veeSlipLoad({ cleat: cleats.vee, size: { thinnest: 0.005, thickest: 0.008 }, cover: { strands: 16, fibre: "polyester", wet: false }, ropeDiameter: 0.002 }).locks → "not enough"
  */
-export function clamSlipLoad({ cleat, size, cover, ropeDiameter, breakLoad }: ClamRope): SlipLoad {
+export function veeSlipLoad({ cleat, size, cover, ropeDiameter, breakLoad }: VeeRope): SlipLoad {
   const diameter = within("ropeDiameter", ropeDiameter);
   const { grooveAngle, ridgeAngle, wallFriction, press } = cleat;
   const { veeOverRound, roundOverFlat } = gripRecords;
@@ -131,7 +131,7 @@ export function clamSlipLoad({ cleat, size, cover, ropeDiameter, breakLoad }: Cl
     grip: (values) =>
       diameter < values.thinnest
         ? values.frictionCoefficient * values.press
-        : clamGrip({ ...values, grooveFactor: factorIn(values) }).friction,
+        : veeGrip({ ...values, grooveFactor: factorIn(values) }).friction,
     limits: {
       cleat: cleatStands(cleat.stands, size),
       cover: coverStands({ jawShare: cleat.jawShare, size, ropeDiameter, breakLoad }),

@@ -2,14 +2,14 @@ import { describe, expect, it } from "vitest";
 import { bearings } from "../../src/materials/bearings.js";
 import { stiffnessLaws } from "../../src/materials/stiffness.js";
 import { bandAtLoad } from "../../src/uncertainty/line-band.js";
-import { knobsOf } from "../../src/uncertainty/line-knobs.js";
+import { uncertainInputsOf } from "../../src/uncertainty/line-inputs.js";
 import { sheave, stiff } from "../reeving/builders.js";
 
-describe("knobs of records", () => {
+describe("uncertainInputs of records", () => {
   it("are one for each number, and none without records", () => {
-    expect(knobsOf({})).toEqual([]);
+    expect(uncertainInputsOf({})).toEqual([]);
     const band = { value: 1, low: 0.5, high: 2 };
-    const all = knobsOf({
+    const all = uncertainInputsOf({
       bearing: bearings.ball,
       rope: stiffnessLaws.braidedCover,
       ring: band,
@@ -30,9 +30,9 @@ describe("knobs of records", () => {
   });
 
   it("widen the band with every record", () => {
-    const width = (records: Parameters<typeof knobsOf>[0]) => {
+    const width = (records: Parameters<typeof uncertainInputsOf>[0]) => {
       const { low, high } = bandAtLoad(
-        { line: { rope: stiff, stations: [sheave] }, knobs: knobsOf(records) },
+        { line: { rope: stiff, stations: [sheave] }, uncertainInputs: uncertainInputsOf(records) },
         100,
       ).hauling;
       return high - low;
