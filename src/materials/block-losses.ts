@@ -9,6 +9,14 @@ export const blockLosses = {
   /** Pull that starts an unloaded sheave, at the rope [N]. */
   ballDrag: remembered(0.02, 0.1, 0.4, "N", "balls, grease and salt of a small open block; a hung weight would tell"),
   plainDrag: remembered(0.05, 0.25, 0.8, "N", "sleeve, grit and salt of a small block; a hung weight would tell"),
+  /** Friction of a rope over the groove of a sheave that stands still [-]. */
+  grooveFriction: remembered(
+    0.15,
+    0.3,
+    0.5,
+    "1",
+    "a cover in a round groove of plastic or metal, which holds it better than a bar; bounds what a bad bearing can cost",
+  ),
   /** Friction of a lip seal for each length of lip [N/m]. */
   lipSeal: coefficient({
     value: 10,

@@ -1,6 +1,7 @@
+import { blockLosses } from "../materials/block-losses.js";
 import { practice } from "../materials/practice.js";
 import { fastExp } from "../numerics/exponential.js";
-import { seizing, turningRatio } from "./bearing.js";
+import { sheaveRatio } from "./bearing.js";
 import { bendingLaw } from "./bending.js";
 import { cheekContact } from "./cheek.js";
 import { type Law, noLoss } from "./law.js";
@@ -83,10 +84,10 @@ function fillerOf(turn: Turn, rope: Rope, mode: Mode, put: Put): LawColumns["fil
   if (turn.kind === "ratchet" && mode === "gripped") return capstan(turn.treadFriction * turn.wrapAngle, "tread", put);
   const unit = turn.bearingFriction * (turn.pinRadius / ((turn.diameter + rope.diameter) / 2));
   const sine = Math.abs(Math.sin(turn.wrapAngle / 2));
+  const sliding = Math.exp(blockLosses.grooveFriction.value * turn.wrapAngle);
   return ({ bearing, bending, drag }, count) => {
     for (let i = 0; i < count; i++) {
-      const m = unit * bearing.values[bearing.base + i]!;
-      const own = m <= seizing ? turningRatio(m, sine) : Number.NaN;
+      const own = sheaveRatio(unit * bearing.values[bearing.base + i]!, sine, sliding);
       put(i, own, bending.values[bending.base + i]!, drag.values[drag.base + i]!);
     }
   };

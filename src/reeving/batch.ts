@@ -52,8 +52,7 @@ export interface BatchSolver {
  * @param line  rope and stations [m, rad, N]
  * @returns solver for loads [N] and factors [-]
  * @throws ReevingError or ValueError for a line that cannot exist; ValueError for arrays of different length, and for a load that cannot exist
- * Factors must be 0 or more; a factor that is not a number, and one that would seize a bearing, gives an answer that is
- * not a number.
+ * Factors must be 0 or more; a factor that is not a number gives an answer that is not a number.
  * Source: statics, as the single solver.
  */
 export function compileBatch(line: Line): BatchSolver {

@@ -9,10 +9,24 @@ import { within } from "../quantity/guard.js";
  * @param s  sin(θ / 2) [-], 0 to 1
  * @returns ratio of the tensions k [-], at least 1
  */
-export function turningRatio(m: number, s: number): number {
+function turningRatio(m: number, s: number): number {
   const w = 1 - m * m;
   const ms = m * s;
   return (w + 2 * ms * ms + 2 * ms * Math.sqrt(w + ms * ms)) / w;
+}
+
+/**
+ * Ratio over a sheave, whatever its bearing: one that is held faster than the rope holds the groove stands still, and the rope slides.
+ *
+ *     k = least of the root of the moment balance and exp(μ_g θ);   the latter from μ_b r / R = 0.99 on
+ *
+ * @param m  μ_b r / R [-], 0 or more
+ * @param s  sin(θ / 2) [-], 0 to 1
+ * @param sliding  exp(μ_g θ), ratio of the rope sliding over the groove [-], at least 1
+ * @returns ratio of the tensions k [-], at least 1
+ */
+export function sheaveRatio(m: number, s: number, sliding: number): number {
+  return m < seizing ? Math.min(turningRatio(m, s), sliding) : m >= seizing ? sliding : m;
 }
 
 /** A sheave on its pin. */
@@ -26,7 +40,7 @@ export interface BearingInput {
 }
 
 /** Friction moment over the moment of the pull at half a turn, μ_b r / R, from which a bearing counts as seized [-]. */
-export const seizing = 0.99;
+const seizing = 0.99;
 
 /**
  * Tension ratio across a sheave whose only loss is the friction of its bearing.

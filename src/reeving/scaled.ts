@@ -1,6 +1,7 @@
+import { vocabulary } from "../quantity/vocabulary.js";
 import type { Line } from "./line.js";
 import type { Reeving, Station } from "./reeving.js";
-import type { Rope, Turn } from "./station.js";
+import type { Rope, Sheave, Turn } from "./station.js";
 
 /** Causes whose coefficients can be scaled, all stations of a line together: same rope, same make of bearing. */
 export const factorNames = ["bearing", "bending", "sliding", "tread", "drag"] as const;
@@ -57,13 +58,21 @@ function scaledTurn(turn: Turn, { bearing = 1, sliding = 1, tread = 1, drag = 1 
     case "ring":
       return { ...turn, ...scaledDrag, frictionCoefficient: sliding * turn.frictionCoefficient };
     case "sheave":
-      return { ...turn, ...scaledDrag, bearingFriction: bearing * turn.bearingFriction };
+      return { ...turn, ...scaledDrag, ...scaledBearing(turn, bearing) };
     case "ratchet":
       return {
         ...turn,
         ...scaledDrag,
-        bearingFriction: bearing * turn.bearingFriction,
+        ...scaledBearing(turn, bearing),
         treadFriction: tread * turn.treadFriction,
       };
   }
+}
+
+/** Friction times the factor; what would make a coefficient above 1 the radius takes, as only their product counts. */
+function scaledBearing({ bearingFriction, pinRadius }: Pick<Sheave, "bearingFriction" | "pinRadius">, factor: number) {
+  const wanted = factor * bearingFriction;
+  return wanted <= 1
+    ? { bearingFriction: wanted, pinRadius }
+    : { bearingFriction: 1, pinRadius: Math.min(vocabulary.pinRadius.maximum, wanted * pinRadius) };
 }

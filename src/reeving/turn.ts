@@ -1,6 +1,7 @@
+import { blockLosses } from "../materials/block-losses.js";
 import { practice } from "../materials/practice.js";
 import { within } from "../quantity/guard.js";
-import { bearingRatio } from "./bearing.js";
+import { sheaveRatio } from "./bearing.js";
 import { bendingLaw } from "./bending.js";
 import { cheekContact } from "./cheek.js";
 import { checkPart } from "./known-part.js";
@@ -77,8 +78,10 @@ function freeCauses(turn: Exclude<Turn, Ring>, rope: Rope): CauseLoss[] {
     return [{ cause: "measured", ratio, drag: 0 }];
   }
   const { bearingFriction, pinRadius, wrapAngle } = turn;
-  const pitchDiameter = turn.diameter + rope.diameter;
-  const bearing = bearingRatio({ bearingFriction, pinRadius, pitchDiameter, wrapAngle });
+  const pitchRadius = within("sheaveDiameter", turn.diameter + rope.diameter) / 2;
+  const m = within("bearingFriction", bearingFriction) * (within("pinRadius", pinRadius) / pitchRadius);
+  const sliding = capstanRatio({ frictionCoefficient: blockLosses.grooveFriction.value, wrapAngle });
+  const bearing = sheaveRatio(m, Math.abs(Math.sin(wrapAngle / 2)), sliding);
   return withCommon(turn, rope, { cause: "bearing", ratio: bearing, drag: 0 });
 }
 

@@ -1,5 +1,4 @@
 import { quantilesInPlace } from "../numerics/order-statistics.js";
-import { ValueError } from "../quantity/errors.js";
 import { vocabulary } from "../quantity/vocabulary.js";
 import { compileBatch } from "../reeving/batch.js";
 import type { Line } from "../reeving/line.js";
@@ -42,21 +41,8 @@ function solverOf(line: Line, factors: InputFactors, samples: number): Solve {
     if (factors.load) for (let i = 0; i < samples; i++) loads[i]! *= factors.load[i]!;
     const forces = { hauling: new Float64Array(samples), easing: new Float64Array(samples) };
     solver.solve({ load: loads, factors: lineFactors }, forces);
-    refuseSeized(forces.hauling);
-    refuseSeized(forces.easing);
     return forces;
   };
-}
-
-/** Refuses answers that are no numbers: a bearing that would seize. */
-function refuseSeized(forces: Float64Array): void {
-  if (forces.every(Number.isFinite)) return;
-  throw new ValueError({
-    quantity: "sample of the bearings",
-    value: "a draw in which a bearing seizes",
-    allowed: "bearings that turn in every draw",
-    advice: "Narrow the spread of the bearing friction, or give it an upper bound.",
-  });
 }
 
 /** Whether no station bends the line of hand force over load: rings whose friction falls with load, ratchets that sense it. */

@@ -1,13 +1,15 @@
+import { blockLosses } from "../materials/block-losses.js";
 import { type Cover, fibreFactors, strandFactors, wetFactors } from "../materials/covers.js";
 import { practice } from "../materials/practice.js";
 import type { Surface } from "../materials/surfaces.js";
 import { OutsideModelError } from "../quantity/errors.js";
 import { figures } from "../quantity/print.js";
-import { bearingRatio } from "../reeving/bearing.js";
+import { bearingRatio, sheaveRatio } from "../reeving/bearing.js";
 import { prepareJoined } from "../reeving/joined-lines.js";
 import type { Line } from "../reeving/line.js";
 import type { Direction } from "../reeving/mechanism-loads.js";
 import type { Station } from "../reeving/reeving.js";
+import { capstanRatio } from "../reeving/sliding.js";
 import type { Ratchet, Ring, Rope, Sheave } from "../reeving/station.js";
 import type { Coefficient } from "../sources/coefficient.js";
 import { balanced } from "./balance.js";
@@ -49,6 +51,11 @@ function outside(quantity: string, value: string, advice: string): OutsideModelE
 
 function bearingWorking(turn: Sheave | Ratchet, rope: Rope, { bearings }: LineOrigins): Working {
   const { bearingFriction, pinRadius, wrapAngle } = turn;
+  const groove = blockLosses.grooveFriction;
+  const share = bearingFriction * (pinRadius / ((turn.diameter + rope.diameter) / 2));
+  const sliding = capstanRatio({ frictionCoefficient: groove.value, wrapAngle });
+  if (sheaveRatio(share, Math.abs(Math.sin(wrapAngle / 2)), sliding) === sliding && wrapAngle > 0)
+    return worked(formulas.capstan, { frictionCoefficient: groove, wrapAngle });
   const pitchDiameter = turn.diameter + rope.diameter;
   return balanced({
     id: "bearing-moments",

@@ -17,6 +17,7 @@ import { tackle } from "../../src/reeving/tackle.js";
 import { bandOf } from "../../src/sources/band.js";
 import type { UncertainInput } from "../../src/uncertainty/uncertain-input.js";
 import { seeded } from "../faults/random.js";
+import { long } from "../long.js";
 
 const rope = { diameter: 0.006, stiffness: { tensionTerm: 0, constantTerm: 0, diameterTerm: 0 } };
 const lineOf = (stations: readonly Station[]) => prepareLine({ rope, stations });
@@ -154,8 +155,8 @@ describe("a tackle of the catalogue with readings", () => {
   });
 });
 
-/** Made-up tackles that are counted; all 200 where HAULBOOK_TACKLES asks for them. */
-const count = Number(process.env.HAULBOOK_TACKLES ?? 77);
+/** Made-up tackles that are counted. */
+const count = long(77, 200);
 
 describe("the 90 % interval of the loss of a turn", () => {
   const next = seeded(31);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { blockLosses } from "../../src/materials/block-losses.js";
 import { Refusal, ValueError } from "../../src/quantity/errors.js";
 import { type Line, prepareLine } from "../../src/reeving/line.js";
 import { scaledLine } from "../../src/reeving/scaled.js";
@@ -165,9 +166,14 @@ describe("bands over loads", () => {
     expect(ask(100, [{ ...bearing, turns: "weather" as "bearing" }])).toThrow(ValueError);
   });
 
-  it("refuse bearings that would seize", () => {
+  it("let the rope slide where a draw seizes a bearing, and no turn loses more than that", () => {
     const wild: UncertainInput = { ...bearing, record: { value: 0.12, low: 0.01, high: 20 } };
-    expect(() => bandAtLoad({ line: sheet, uncertainInputs: [wild] }, 100)).toThrow(/seizes/u);
+    const line: Line = { rope: limp, stations: [{ ...sheave, wrapAngle: Math.PI }] };
+    const { hauling, easing } = bandAtLoad({ line, uncertainInputs: [wild] }, 100);
+    const sliding = Math.exp(blockLosses.grooveFriction.value * Math.PI);
+    expect(hauling.high).toBeCloseTo(100 * sliding, 9);
+    expect(easing.low).toBeCloseTo(100 / sliding, 9);
+    expect(runOutBand({ line, uncertainInputs: [wild] }).high).toBe(0);
   });
 });
 
