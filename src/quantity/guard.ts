@@ -25,13 +25,30 @@ export function within(name: QuantityName, value: number, minimum?: number, maxi
   const entry: VocabularyEntry = vocabulary[name];
   const low = minimum ?? entry.minimum;
   const high = maximum ?? entry.maximum;
-  if (typeof value === "number" && value >= low && value <= high) return value;
+  if (typeof value === "number" && value >= low && value <= high && !wholeDegrees(entry, value)) return value;
+  const hint = degreesHint(entry, value, high);
   throw new ValueError({
     quantity: `${entry.label} (${name})`,
     value: withUnit(value, entry.unit),
     allowed: `a finite number from ${withUnit(low, entry.unit)} to ${withUnit(high, entry.unit)}`,
-    advice: `Give it in ${entry.unit === "1" ? "no unit" : entry.unit}, for example parseQuantity("${name}", "${entry.example}").`,
+    advice: `${hint}Give it in ${entry.unit === "1" ? "no unit" : entry.unit}, for example parseQuantity("${name}", "${entry.example}").`,
   });
+}
+
+const wholeTurn = 2 * Math.PI;
+/** Above this, a wrap in whole fives is what somebody writes who thinks in degrees [rad]. */
+const leastWholeDegrees = 20;
+
+/** Whether an angle that may be several turns was given in degrees: 30, 45, 60 are no wraps that anybody measures in radians. */
+function wholeDegrees({ unit, maximum }: VocabularyEntry, value: number): boolean {
+  return unit === "rad" && maximum > wholeTurn && value > leastWholeDegrees && value % 5 === 0;
+}
+
+/** What to say to an angle beyond its range that would lie in it as degrees. */
+function degreesHint(entry: VocabularyEntry, value: number, high: number): string {
+  const radians = (value * Math.PI) / 180;
+  const degrees = entry.unit === "rad" && radians <= high && (value > high || wholeDegrees(entry, value));
+  return degrees ? `It looks like degrees: ${withUnit(value, "deg")} is ${Number(radians.toPrecision(4))} rad. ` : "";
 }
 
 /**
@@ -42,6 +59,10 @@ export function within(name: QuantityName, value: number, minimum?: number, maxi
  * Example: guard("ropeDiameter")(0.006) → 0.006
  */
 export function guard(name: QuantityName): (value: number) => number {
-  const { minimum, maximum }: VocabularyEntry = vocabulary[name];
-  return (value) => (typeof value === "number" && value >= minimum && value <= maximum ? value : within(name, value));
+  const entry: VocabularyEntry = vocabulary[name];
+  const { minimum, maximum } = entry;
+  return (value) =>
+    typeof value === "number" && value >= minimum && value <= maximum && !wholeDegrees(entry, value)
+      ? value
+      : within(name, value);
 }

@@ -57,7 +57,13 @@ export const vocabulary = {
     example: "20 1/m",
     meaning: "bending loss at a full turn over d²/D",
   },
-  wrapAngle: angle("wrap angle", "θ", 200, "180 deg", "angle over which the rope touches the surface"),
+  wrapAngle: angle(
+    "wrap angle",
+    "θ",
+    63,
+    "180 deg",
+    "angle over which the rope touches the surface, up to ten turns; whole fives above 20 rad are taken for degrees",
+  ),
   grooveRatio: pure("groove ratio", "g", 0.5, 20, "1.2", "width of the groove over diameter of the rope"),
   diameterRatio: pure(
     "sheave ratio",

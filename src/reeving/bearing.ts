@@ -53,7 +53,7 @@ const seizing = 0.99;
  * @param bearingFriction  μ_b, at the pin radius [-], 0 to 1
  * @param pinRadius  r [m], less than R / μ_b
  * @param pitchDiameter  2 R [m], above 0
- * @param wrapAngle  θ [rad], 0 to 200; beyond half a turn the resultant is that of the angle left over
+ * @param wrapAngle  θ [rad], 0 to 63; beyond half a turn the resultant is that of the angle left over
  * @returns ratio of the tensions k [-], at least 1
  * @throws ValueError for impossible sizes, and where the bearing would seize (μ_b r ≥ R)
  * Valid for a bearing whose friction follows the load; seals and grit are a constant drag of their own.

@@ -47,7 +47,7 @@ export interface BendingInput {
  *
  * @param ropeDiameter  d [m], above 0
  * @param sheaveDiameter  groove bottom or bar [m], above 0
- * @param wrapAngle  θ [rad], 0 to 200
+ * @param wrapAngle  θ [rad], 0 to 63
  * @param stiffness  C [1/m], A [N/m], B [N/m³], each 0 or more
  * @returns ratio [-] and drag [N]
  * @throws ValueError outside these ranges

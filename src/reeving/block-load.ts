@@ -14,7 +14,7 @@ export interface BlockLoadInput {
  *
  * @param loadTension  T_1 [N], 0 or more
  * @param handTension  T_2 [N], 0 or more
- * @param wrapAngle  θ [rad], 0 to 200: 0 the line goes straight on, π it comes back
+ * @param wrapAngle  θ [rad], 0 to 63: 0 the line goes straight on, π it comes back
  * @returns block load [N]
  * Source: statics, law of cosines. Example: blockLoad({ loadTension: 100, handTension: 100, wrapAngle: Math.PI / 2 }) → 141.42
  */

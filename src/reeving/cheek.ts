@@ -25,7 +25,7 @@ export interface CheekContact {
  *
  * @param ropeDiameter  d [m], above 0
  * @param grooveWidth  b [m], g = b/d from 0.5 to 20
- * @param wrapAngle  θ [rad], 0 to 200
+ * @param wrapAngle  θ [rad], 0 to 63
  * @returns whether it touches, and the ratio [-]
  * @throws ValueError when the groove is less than half as wide as the rope: it cannot enter
  * Source: common practice for the limit 1.10; s_0 and μ_cheek come from memory with a wide range. Example: cheekContact({ ropeDiameter: 0.006, grooveWidth: 0.006, wrapAngle: Math.PI }).ratio → 1.207

@@ -46,7 +46,7 @@ export function loadDependentFriction({
  * @param frictionCoefficient  μ at the reference tension [-], 0 to 4
  * @param referenceTension  T_ref [N], above 0
  * @param loadExponent  n [-], above 0, at most 1
- * @param wrapAngle  θ [rad], 0 to 200
+ * @param wrapAngle  θ [rad], 0 to 63
  * @returns T2 [N]
  * Source: howell-1954, from memory; the derivation is elementary. Example: powerLawPulledSide({ tension: 100, frictionCoefficient: 0.1, referenceTension: 100, loadExponent: 0.75, wrapAngle: Math.PI }) → 135.3
  */

@@ -30,7 +30,7 @@ export interface RatchetHold {
  *
  * @param tread  tread with its friction for a smooth dry polyester cover [-]
  * @param cover  strands, fibre and state
- * @param wrapAngle  θ, angle of contact [rad], 0 to 200
+ * @param wrapAngle  θ, angle of contact [rad], 0 to 63
  * @returns friction, hold ratio and its inverse [-], each with its range: the ratio follows the friction from end to end
  * @throws ValueError outside these ranges
  * Valid for a sheave that is locked: always on, or above its engage load. No hold ratio of a ratchet with a named cover was found in print.

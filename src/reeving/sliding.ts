@@ -12,7 +12,7 @@ export interface CapstanInput {
  *     T_haul / T_load = exp(μ · θ)
  *
  * @param frictionCoefficient  μ, line on surface [-], 0 to 4
- * @param wrapAngle  θ, angle of contact [rad], 0 to 200
+ * @param wrapAngle  θ, angle of contact [rad], 0 to 63
  * @returns ratio [-], at least 1
  * @throws ValueError outside these ranges
  * Valid for a flexible line that slides; the loss of bending is kept apart.
@@ -34,7 +34,7 @@ export interface HoldInput {
  *     μ = ln(T_2 / T_1) / θ
  *
  * @param tensionRatio  T_2 / T_1 [-], 1 to 1e12
- * @param wrapAngle  θ [rad], above 0, up to 200
+ * @param wrapAngle  θ [rad], above 0, up to 63
  * @returns friction coefficient [-]
  * @throws ValueError outside these ranges
  * Source: euler-1769, capstan equation solved for μ. Example: holdingFriction({ tensionRatio: 100, wrapAngle: 8 * Math.PI }) → 0.1832
