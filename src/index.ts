@@ -92,6 +92,7 @@ export { type TackleInput, tackle } from "./reeving/tackle.js";
 
 export { type BatchCases, type BatchResult, type BatchSolver, compileBatch } from "./reeving/batch.js";
 export { type EnergyBalance, energyBalance } from "./reeving/energy.js";
+export { type HangingLine, hangingTension, runOutLoad } from "./reeving/hanging-line.js";
 export { type JoinedForces, joinedForces } from "./reeving/joined-lines.js";
 export { type HandForces, type Line, type LineState, type PreparedLine, prepareLine } from "./reeving/line.js";
 export { type FactorName, type Factors, scaledLine } from "./reeving/scaled.js";
@@ -346,6 +347,7 @@ export {
   type Person,
 } from "./crew/grip-strength.js";
 export { gripOnDiameter, type HandHold, holdName, palmFriction } from "./crew/hand-hold.js";
+export { runningHold, runningHolders } from "./crew/hand-on-running-rope.js";
 export { type CrewSample, sampleCrews } from "./crew/sample-crews.js";
 export { dayAtHand, type SheetOption } from "./crew/sheet-option.js";
 export {
@@ -367,6 +369,7 @@ export {
   palmOnFibre,
   thickGrips,
 } from "./materials/people-palm.js";
+export { runningRopeHold } from "./materials/people-running.js";
 
 // How fast does it go up and come down?
 

@@ -2,6 +2,15 @@ import type { Source } from "./source.js";
 
 /** Sources about people: grip, palm, endurance, fatigue. */
 export const crewBibliography = {
+  "mauthner-grip": {
+    title:
+      "Study of gripping ability on rope in motion, quoted in: Simulation of climbing and rescue belays, rescue symposium 2006, slide 2",
+    author: "K. Mauthner, quoted by T. Moyer",
+    year: 2006,
+    address:
+      "https://pdfslide.us/documents/simulation-of-climbing-and-rescue-belays-v3-tmoyertesting-a-from-current.html",
+    seen: "read on a secondary page",
+  },
   "mathiowetz-1985": {
     title: "Grip and pinch strength: normative data for adults, Arch Phys Med Rehabil 66:69-74",
     author: "V. Mathiowetz and others",
