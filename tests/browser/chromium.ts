@@ -50,12 +50,11 @@ export async function blank(browser: Browser, options: BrowserContextOptions = {
   return context.newPage();
 }
 
-/** Waits until a page has nothing to do: what was asked of it before has happened, and is drawn. */
+/** Waits until a page has drawn what was asked of it before, and has worked off what that brought about. */
 export function settled(page: Page): Promise<void> {
   return page.evaluate(async () => {
-    await new Promise((resolve) => requestIdleCallback(resolve));
-    await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
-    await new Promise((resolve) => requestIdleCallback(resolve));
+    for (let picture = 0; picture < 2; picture++) await new Promise((resolve) => requestAnimationFrame(resolve));
+    await new Promise((resolve) => setTimeout(resolve));
   });
 }
 
