@@ -9,6 +9,7 @@ import { withLine } from "../../src/boat/ready.js";
 import { lineStanding } from "../../src/boat/standing.js";
 import { lineTrials } from "../../src/boat/trials.js";
 import { ropeLinearDensity } from "../../src/rope/make.js";
+import { long } from "../long.js";
 import { evenly } from "../numerics/evenly.js";
 import { small } from "./small-boat.js";
 
@@ -110,7 +111,7 @@ describe("a line that is checked", () => {
         notBelow(at(load, more, 5), at(load, 1, 5));
         notBelow(at(load, 1, 5), at(load, 1, 5 * more));
       }),
-      { seed: 7, numRuns: 25 },
+      { seed: 7, numRuns: long(6, 25) },
     );
   });
 

@@ -7,6 +7,7 @@ import { isAllowed } from "../../src/boat/proposals.js";
 import { boatOf } from "../../src/boat/read.js";
 import { Refusal } from "../../src/quantity/errors.js";
 import { worseBy } from "../../src/quantity/verdict.js";
+import { long } from "../long.js";
 import { randomLine } from "./random-boats.js";
 import { demoNames, demoPlace, demoText } from "./small-boat.js";
 
@@ -16,7 +17,7 @@ const asked = (subject: string, consequence: Demand["consequence"], value: numbe
 describe("a change that may be proposed", () => {
   const haul = asked("haul", "race", 0.8);
   const mended = asked("haul", "race", 1.2);
-  const allowed = (now: Demand[], after: Demand[]) => isAllowed([haul, ...now], [mended, ...after], ["injury", "race"]);
+  const allowed = (now: Demand[], after: Demand[], one = haul) => isAllowed(one, [haul, ...now], [mended, ...after]);
 
   it.each([
     ["lowers an injury margin from 1.49", 1.49, 1.48, false],
@@ -45,9 +46,8 @@ describe("a change that may be proposed", () => {
     const rope = asked("rope", "injury", 0.8);
     const strong = asked("rope", "injury", 1.5);
     const now = [rope, asked("haul", "race", 1.2)];
-    expect(isAllowed(now, [strong, asked("haul", "race", 0.8)], ["injury"])).toBe(true);
-    expect(isAllowed(now, [strong, asked("haul", "race", 0.8)], ["injury", "race"])).toBe(false);
-    expect(allowed([asked("rope", "injury", 1.2)], [asked("rope", "injury", 1.1)])).toBe(false);
+    expect(isAllowed(rope, now, [strong, asked("haul", "race", 0.8)])).toBe(true);
+    expect(isAllowed(haul, [haul, asked("rope", "injury", 1.2)], [mended, asked("rope", "injury", 1.1)])).toBe(false);
   });
 
   it("brings no new demand that is not met", () => {
@@ -125,9 +125,9 @@ describe("boats changed at random", () => {
         expectSoundAdvice(check);
         proposed += check.demands.filter(({ proposal }) => proposal !== undefined).length;
       }),
-      { seed: 17, numRuns: Number(process.env.HAULBOOK_BOATS ?? 40) },
+      { seed: 17, numRuns: long(10, 40) },
     );
-    expect(proposed).toBeGreaterThan(10);
+    expect(proposed).toBeGreaterThan(long(2, 10));
   });
 });
 

@@ -10,6 +10,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { realDisk } from "../../src/cli/disk.js";
 import { findNotebooks } from "../../src/cli/folders.js";
 import { builtReports } from "../built/reports.js";
+import { long } from "../long.js";
 import { hardest, proseOf, readingOf, sentencesOf } from "../reading/readability.js";
 import { chromiumPath, launch, missing, open, pageWidth } from "./chromium.js";
 
@@ -18,6 +19,8 @@ const { notebooks } = await findNotebooks({ currentFolder: root, packageFolder: 
 const reports = notebooks.map(({ name }) => `${name}.html`);
 const pages = [...reports, "index.html", "checks.html", "worksheet.html"];
 const first = "what-the-hand-feels.html";
+/** Pages that are made differently; all others are made as the first. */
+const kinds = [first, "a-line-plan-demo-catamaran.html", "index.html", "checks.html", "worksheet.html"];
 
 const source = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 /** Everything up to WCAG 2.2 AA. */
@@ -83,7 +86,7 @@ describe.skipIf(chromiumPath === undefined)(`pages for everybody${chromiumPath ?
     rmSync(scratch, { recursive: true, force: true });
   });
 
-  it.each(pages)(
+  it.each(long(kinds, pages))(
     "%s, its folds open, has no fault that axe can find in light and dark, and stands in 320 px, as on a screen four times enlarged",
     async (file) => {
       const { page, close } = await open(browser, at(file), { bypassCSP: true });

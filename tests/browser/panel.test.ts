@@ -14,10 +14,13 @@ import type { ExecutedNotebook } from "../../src/notebook/executed.js";
 import { firstUnits } from "../../src/notebook/measure.js";
 import type { LiveResult } from "../../src/notebook/output.js";
 import { buildReports } from "../../src/report/build.js";
+import { long } from "../long.js";
 import { sample } from "../report/sample.js";
 import { blank, chromiumPath, launch, missing, open, pageWidth } from "./chromium.js";
 
 const names = liveModels.map(({ name }) => name);
+/** Panels that between them have every kind of control and of figure. */
+const some = ["what-the-hand-feels", "what-matters-most", "hands-through-a-race-day", "a-line-plan"];
 
 const skiff = loadBoat(fileURLToPath(new URL("../../notebooks/boats/demo-skiff.yaml", import.meta.url)));
 
@@ -131,7 +134,7 @@ describe.skipIf(chromiumPath === undefined)(`the live panel in a browser${chromi
     await again.close();
   });
 
-  it.concurrent.for(names)(
+  it.concurrent.for(long(some, names))(
     "%s: changed bit by bit it shows what it shows when it is drawn anew",
     async (name, { expect }) => {
       const { page, complaints, close } = await open(browser, at("folder", name));
@@ -309,15 +312,15 @@ describe.skipIf(chromiumPath === undefined)(`the live panel in a browser${chromi
   });
 
   it.concurrent.for(names)("%s: fits a phone, every control labelled", async (name, { expect }) => {
-    for (const width of [360, 320]) {
-      const { page, close } = await open(browser, at("folder", name), { viewport: { width, height: 740 } });
-      expect(await pageWidth(page)).toBeLessThanOrEqual(width);
-      const bare = await page
-        .locator(".trial form :is(input, select):not([readonly])")
-        .evaluateAll((all) => all.filter((one) => !(one as HTMLInputElement).labels?.length).length);
-      expect(bare).toBe(0);
-      await close();
-    }
+    const { page, close } = await open(browser, at("folder", name), { viewport: { width: 360, height: 740 } });
+    expect(await pageWidth(page)).toBeLessThanOrEqual(360);
+    await page.setViewportSize({ width: 320, height: 740 });
+    expect(await pageWidth(page)).toBeLessThanOrEqual(320);
+    const bare = await page
+      .locator(".trial form :is(input, select):not([readonly])")
+      .evaluateAll((all) => all.filter((one) => !(one as HTMLInputElement).labels?.length).length);
+    expect(bare).toBe(0);
+    await close();
   });
 
   it.each(["light", "dark"] as const)(

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { realDisk } from "../../src/cli/disk.js";
 import { findNotebooks } from "../../src/cli/folders.js";
 import { builtReports } from "../built/reports.js";
-import { chromiumPath, drawnCurves, launch, missing, open, pageWidth, shownDrawings } from "./chromium.js";
+import { chromiumPath, drawnCurves, launch, missing, open, pageWidth, settled, shownDrawings } from "./chromium.js";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const here = { currentFolder: root, packageFolder: root, disk: realDisk("browser") };
@@ -49,6 +49,40 @@ function covers(one: Label, other: Label): boolean {
   );
 }
 
+/** Every chart draws, keeps to the page's width and to its own frame, and no word covers another. */
+async function drawsAt(page: Page, width: number): Promise<void> {
+  for (const curves of await drawnCurves(page)) expect(curves).toBeGreaterThan(0);
+  expect(await pageWidth(page)).toBeLessThanOrEqual(width);
+  for (const { labels, frame } of await chartLabels(page)) {
+    for (const { text, left, right, top, bottom } of labels) {
+      expect(left >= 0 && right <= width, text).toBe(true);
+      const isInside =
+        left >= frame.left - slack &&
+        right <= frame.right + slack &&
+        top >= frame.top - slack &&
+        bottom <= frame.bottom + slack;
+      expect(isInside, text).toBe(true);
+    }
+    const pairs = labels.flatMap((one, index) => labels.slice(index + 1).map((other) => [one, other] as const));
+    const covered = pairs.filter(([one, other]) => covers(one, other));
+    expect(covered.map(([one, other]) => `${one.text} | ${other.text}`)).toEqual([]);
+  }
+}
+
+/** Widths and heights of all figures as they are printed, charts and drawings for themselves. */
+async function printedSizes(page: Page): Promise<{ width: number; height: number }[]> {
+  return page.locator("figure").evaluateAll((figures) =>
+    figures.map((figure) => {
+      const chart = figure.querySelector(".wide svg.drawing") ?? figure.querySelector("svg.drawing");
+      const drawn = chart === null ? [...figure.querySelectorAll("svg.reeving-drawing")] : [chart];
+      // A drawing stands there twice, for wide and for narrow pages; one of the two is shown.
+      const widths = drawn.map((one) => one.getBoundingClientRect().width);
+      const width = widths.length === 0 ? Number.NaN : Math.max(...widths);
+      return { width, height: figure.getBoundingClientRect().height };
+    }),
+  );
+}
+
 /** A sheet of A4 without its margins [px]. */
 const sheet = { width: 680, height: 994 };
 
@@ -67,73 +101,41 @@ describe.skipIf(chromiumPath === undefined)(
       await browser?.close();
     });
 
-    it.each(
-      pages.flatMap((file) => [
-        { file, width: 1280, colorScheme: "light" as const },
-        { file, width: 360, colorScheme: "dark" as const },
-      ]),
-    )(
-      "$file draws at $width px, keeps to its width, and complains of nothing",
-      async ({ file, width, colorScheme }) => {
-        const address = pathToFileURL(join(folder, file));
-        const viewport = { width, height: 740 };
-        const { page, complaints, close } = await open(browser, address, { viewport, colorScheme });
-        for (const curves of await drawnCurves(page)) expect(curves).toBeGreaterThan(0);
-        expect(await pageWidth(page)).toBeLessThanOrEqual(width);
-        for (const { labels, frame } of await chartLabels(page)) {
-          for (const { text, left, right, top, bottom } of labels) {
-            expect(left >= 0 && right <= width, text).toBe(true);
-            const isInside =
-              left >= frame.left - slack &&
-              right <= frame.right + slack &&
-              top >= frame.top - slack &&
-              bottom <= frame.bottom + slack;
-            expect(isInside, text).toBe(true);
-          }
-          const pairs = labels.flatMap((one, index) => labels.slice(index + 1).map((other) => [one, other] as const));
-          const covered = pairs.filter(([one, other]) => covers(one, other));
-          expect(covered.map(([one, other]) => `${one.text} | ${other.text}`)).toEqual([]);
-        }
+    it.each(pages)(
+      "%s on a desk: draws, reads little at first view, complains of nothing, and prints every figure on one sheet",
+      async (file) => {
+        const viewport = { width: 1280, height: 740 };
+        const { page, files, complaints, close } = await open(browser, pathToFileURL(join(folder, file)), { viewport });
+        await settled(page);
+        const sizes = files.map((one) => ({ file: basename(one.pathname), size: statSync(one).size }));
+        expect(sizes.map((one) => one.file)).toContain("page.css");
+        expect(
+          sizes.reduce((sum, { size }) => sum + size, 0),
+          JSON.stringify(sizes),
+        ).toBeLessThanOrEqual(mostBytes);
+        await drawsAt(page, viewport.width);
+        const count = await page.locator("figure").count();
+        await page.setViewportSize(sheet);
+        await page.emulateMedia({ media: "print" });
+        expect(await printedSizes(page)).toHaveLength(count);
+        const largest = async () => {
+          const all = await printedSizes(page);
+          return [Math.max(...all.map(({ width }) => width)), Math.max(...all.map(({ height }) => height))];
+        };
+        await expect
+          .poll(async () => (await largest()).every((size, index) => size <= [sheet.width, sheet.height][index]!))
+          .toBe(true);
         expect(complaints).toEqual([]);
         await close();
       },
     );
 
-    it.each(pages)("%s is light enough for a phone, with all that it reads at first view", async (file) => {
-      const { page, files, close } = await open(browser, pathToFileURL(join(folder, file)));
-      await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
-      const sizes = files.map((one) => ({ file: basename(one.pathname), size: statSync(one).size }));
-      expect(sizes.map((one) => one.file)).toContain("page.css");
-      expect(
-        sizes.reduce((sum, { size }) => sum + size, 0),
-        JSON.stringify(sizes),
-      ).toBeLessThanOrEqual(mostBytes);
-      await close();
-    });
-
-    it.each(pages.slice(0, notebooks.length))("%s prints every figure on one sheet", async (file) => {
-      const { page, close } = await open(browser, pathToFileURL(join(folder, file)), { viewport: sheet });
-      const count = await page.locator("figure").count();
-      await page.emulateMedia({ media: "print" });
-      const sizes = () =>
-        page.locator("figure").evaluateAll((figures) =>
-          figures.map((figure) => {
-            const chart = figure.querySelector(".wide svg.drawing") ?? figure.querySelector("svg.drawing");
-            const drawn = chart === null ? [...figure.querySelectorAll("svg.reeving-drawing")] : [chart];
-            // A drawing stands there twice, for wide and for narrow pages; one of the two is shown.
-            const widths = drawn.map((one) => one.getBoundingClientRect().width);
-            const width = widths.length === 0 ? Number.NaN : Math.max(...widths);
-            return { width, height: figure.getBoundingClientRect().height };
-          }),
-        );
-      expect(await sizes()).toHaveLength(count);
-      const largest = async () => {
-        const all = await sizes();
-        return [Math.max(...all.map(({ width }) => width)), Math.max(...all.map(({ height }) => height))];
-      };
-      await expect
-        .poll(async () => (await largest()).every((size, index) => size <= [sheet.width, sheet.height][index]!))
-        .toBe(true);
+    it.each(pages)("%s on a phone in the dark: draws, and complains of nothing", async (file) => {
+      const viewport = { width: 360, height: 740 };
+      const address = pathToFileURL(join(folder, file));
+      const { page, complaints, close } = await open(browser, address, { viewport, colorScheme: "dark" });
+      await drawsAt(page, viewport.width);
+      expect(complaints).toEqual([]);
       await close();
     });
   },

@@ -7,6 +7,7 @@ import { inputList } from "../../src/notebook/input-list.js";
 import { plannedBoatOf } from "../../src/plan/boat-plan.js";
 import type { PlanOption } from "../../src/plan/plan-option.js";
 import { demoText, here, smallBoat, smallBoatWith } from "../boat/small-boat.js";
+import { long } from "../long.js";
 import { quietWorld } from "./quiet-world.js";
 
 /** Files of the package that a new folder is made of. */
@@ -174,12 +175,12 @@ describe("haulbook plan", () => {
 
   it("shows 25 points where there are so many, each with its proof, and says when there are fewer", async () => {
     const files = {
-      "skiff.yaml": demoText("demo-skiff.yaml"),
+      "large.yaml": demoText(long("demo-keelboat.yaml", "demo-skiff.yaml")),
       "demo-shop.yaml": demoText("demo-shop.yaml"),
       "small.yaml": smallBoat,
     };
     const { said, tell } = world(files);
-    expect(await tell("plan", "skiff.yaml")).toBe(0);
+    expect(await tell("plan", "large.yaml")).toBe(0);
     expect(said.out.match(/0 g +\d+ {2}proven optimal$/gmu)).toHaveLength(25);
     expect(Math.max(...said.out.split("\n").map(({ length }) => length))).toBeLessThanOrEqual(100);
     const few = world(files);

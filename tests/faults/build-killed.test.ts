@@ -2,39 +2,32 @@ import { once } from "node:events";
 import { existsSync, mkdtempSync, readdirSync, realpathSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { setTimeout as pause } from "node:timers/promises";
 import { afterAll, expect, test } from "vitest";
-import { clinicIn, pagesOf, processesIn } from "./builds.js";
+import { long } from "../long.js";
+import { clinicIn, pagesOf, processesIn, workUntil } from "./builds.js";
 import { seeded } from "./random.js";
 
-const kills = 50;
+const kills = long(6, 50);
 const scratch = realpathSync(mkdtempSync(join(tmpdir(), "haulbook-build-killed-")));
 afterAll(() => rmSync(scratch, { recursive: true, force: true }));
-
-/** Waits until nothing of a killed build is alive. */
-async function allGone(folder: string): Promise<boolean> {
-  for (let tries = 0; tries < 200; tries += 1) {
-    if (processesIn(folder).length === 0) return true;
-    await pause(50);
-  }
-  return false;
-}
 
 test(`a build killed at ${kills} random moments: every page is whole, nothing stays behind`, async () => {
   const place = clinicIn(join(scratch, "clinic"));
   // Pages of two versions, in all four ways: leading pages tell of both. Prose alone tells them apart, so that runs are remembered.
-  const versions = [
+  const versions: { one: string; two: string; work: number; pages: ReadonlyMap<string, string> }[] = [];
+  for (const [one, two] of [
     ["Old.", "New."],
     ["New.", "Old."],
     ["Old.", "Old."],
     ["New.", "New."],
-  ].map(([one, two]) => {
+  ] as const) {
     place.write(80, one, two);
-    const began = performance.now();
-    const { status, stderr } = place.build();
-    expect([status, stderr.includes("failed")]).toEqual([0, false]);
-    return { one, two, took: performance.now() - began, pages: pagesOf(place.reports) };
-  });
+    const ended = place.end();
+    const work = await workUntil(place.folder, ended);
+    const { code, said } = await ended;
+    expect([code, said.includes("failed")]).toEqual([0, false]);
+    versions.push({ one, two, work, pages: pagesOf(place.reports) });
+  }
   const last = versions[3]!;
   expect(new Set(versions.map(({ pages }) => pages.get("one.html"))).size).toBe(2);
 
@@ -47,11 +40,11 @@ test(`a build killed at ${kills} random moments: every page is whole, nothing st
     const runs = kill % 5 === 0;
     const build = runs ? place.start("--no-cache") : place.start();
     const over = once(build, "exit");
-    await pause(random() * (runs ? versions[0]! : last).took);
+    await workUntil(place.folder, over, random() * (runs ? versions[0]! : last).work);
     build.kill("SIGKILL");
     const [code] = await over;
     seen[code === 0 ? "ended" : "killed"] += 1;
-    expect(await allGone(place.folder)).toBe(true);
+    await expect.poll(() => processesIn(place.folder)).toEqual([]);
     const pages = pagesOf(place.reports);
     expect([...pages.keys()]).toEqual([...last.pages.keys()]);
     for (const [path, text] of pages)

@@ -2,6 +2,7 @@ import { spawn, spawnSync } from "node:child_process";
 import { once } from "node:events";
 import { mkdirSync, readdirSync, readFileSync, readlinkSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
 import { fileURLToPath } from "node:url";
 import { realDisk } from "../../src/cli/disk.js";
 import { runNotebook } from "../../src/notebook/run.js";
@@ -94,4 +95,39 @@ export function processesIn(folder: string): number[] {
       return false;
     }
   });
+}
+
+/** Processor time that the processes in a folder have taken, with those that they started and that ended [ticks of the system's clock]. */
+function workIn(folder: string): number {
+  const taken = processesIn(folder).map((pid) => {
+    try {
+      const [user, system, below, belowSystem] = readFileSync(`/proc/${pid}/stat`, "utf8")
+        .replace(/^.*\) /su, "")
+        .split(" ")
+        .slice(11, 15)
+        .map(Number);
+      return user! + system! + below! + belowSystem!;
+    } catch {
+      return 0;
+    }
+  });
+  return taken.reduce((sum, one) => sum + one, 0);
+}
+
+/** Follows the work of the processes in a folder until `over` is, or until they have done `most` of it; answers with what they did [ticks]. */
+export async function workUntil(
+  folder: string,
+  over: Promise<unknown>,
+  most = Number.POSITIVE_INFINITY,
+): Promise<number> {
+  let ended = false;
+  void over.finally(() => {
+    ended = true;
+  });
+  let done = 0;
+  while (!ended && done < most) {
+    await pause(2);
+    done = Math.max(done, workIn(folder));
+  }
+  return done;
 }

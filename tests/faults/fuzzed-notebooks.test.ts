@@ -5,9 +5,10 @@ import { fileURLToPath } from "node:url";
 import { afterAll, expect, test } from "vitest";
 import { NotANotebookError } from "../../src/notebook/errors.js";
 import { readNotebook } from "../../src/notebook/read.js";
+import { long } from "../long.js";
 import { damaged, seeded } from "./random.js";
 
-const cases = 10_000;
+const cases = long(1000, 10_000);
 const folder = mkdtempSync(join(tmpdir(), "haulbook-fuzzed-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -6,11 +6,12 @@ import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { installKernelspec } from "../../src/notebook/kernelspec.js";
+import { long } from "../long.js";
 
 const run = promisify(execFile);
 const notebooksFolder = fileURLToPath(new URL("../../notebooks", import.meta.url));
-/** A few that show everything there is: figures, panels, drawings, workings, a notebook with a file as its input, one that reads data. */
-const files = ["what-the-hand-feels", "around-a-ring", "a-line-plan", "measure-your-own-boat"].map(
+/** Between them they show everything there is: figures, panels, drawings, workings, a notebook with a file as its input, one that reads data. */
+const files = ["what-the-hand-feels", ...long([], ["a-line-plan", "measure-your-own-boat"])].map(
   (name) => `${name}.ipynb`,
 );
 const hasJupyter = spawnSync("jupyter-nbconvert", ["--version"]).status === 0;

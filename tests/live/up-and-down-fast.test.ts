@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { long } from "../long.js";
 import { along, falls, named, rises, value } from "./asked.js";
 
 const model = "up-and-down-fast";
@@ -37,12 +38,12 @@ describe("a sail that goes up and down", () => {
     expect(value(sail, "Down in", { lee: false, down: "drawn" })).toBeGreaterThan(0);
   });
 
-  it("answers at every step of its sliders, and never goes higher than its way", () => {
+  it("answers at the steps of its sliders, and never goes higher than its way", () => {
     for (const control of ["mass", "area", "lift"]) {
       const known = sail.controls[control]!;
       if (known.kind !== "range") throw new Error(`${control} is no slider.`);
       const steps = Math.round((known.maximum - known.minimum) / known.step);
-      for (let step = 0; step <= steps; step++) {
+      for (let step = 0; step <= steps; step += long(5, 1)) {
         const at = Number((known.minimum + step * known.step).toPrecision(12));
         const { results } = sail.compute({ [control]: at });
         const stopped = results.find(({ label }) => label === "Up as far as")?.value ?? 0;

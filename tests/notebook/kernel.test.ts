@@ -7,6 +7,7 @@ import { expect, test } from "vitest";
 import { openChannels } from "../../src/notebook/channels.js";
 import { freePorts, writeConnection } from "../../src/notebook/connection.js";
 import { startKernel } from "../../src/notebook/kernel.js";
+import { kernelImage } from "../../src/notebook/kernel-image.js";
 import { kernelCommand } from "../../src/notebook/tslab.js";
 import { scratchFolder } from "./scratch.js";
 
@@ -41,6 +42,7 @@ test("a port that another program took means another try", async () => {
   const kernel = await startKernel({
     folder,
     environment: process.env,
+    image: await kernelImage(),
     findPorts: async (count) => {
       tries += 1;
       const ports = await freePorts(count);
@@ -68,7 +70,8 @@ test("a kernel that cannot start says why", async () => {
 
 const program = (ending: string) => `
   import { startKernel } from ${JSON.stringify(path.join(folder, "../../dist/notebook/kernel.js"))};
-  const kernel = await startKernel({ folder: process.cwd(), environment: process.env });
+  import { kernelImage } from ${JSON.stringify(path.join(folder, "../../dist/notebook/kernel-image.js"))};
+  const kernel = await startKernel({ folder: process.cwd(), environment: process.env, image: await kernelImage() });
   kernel.execute("for (;;);", () => {});
   process.stdout.write(String(kernel.pid));
   ${ending}

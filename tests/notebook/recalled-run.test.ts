@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
+import type { ExecutedNotebook } from "../../src/notebook/executed.js";
 import { type RecalledRun, recalledRun } from "../../src/notebook/recalled-run.js";
 import { readRemembered } from "../../src/notebook/remembered-run.js";
 import { runHarness } from "./harness.js";
@@ -45,8 +46,14 @@ function kept(name: string, cells: readonly object[]) {
   return { folder, file, texts, write, build };
 }
 
-/** A run of a notebook without code, for builds of which only the reason counts. */
-const quick = { run: async () => ({ name: "page", cells: [] }) };
+/** A run that prints a text without a kernel, for builds of which only the reason counts. */
+const printing = (text: string) => ({
+  run: async (): Promise<ExecutedNotebook> => ({
+    name: "page",
+    cells: [{ type: "code", number: 1, source: "", outputs: [{ kind: "stream", stream: "stdout", text }] }],
+  }),
+});
+const quick = printing("");
 
 const prose = (source: string) => ({ cell_type: "markdown", source });
 const code = (source: string, ...tags: string[]) => ({ cell_type: "code", source, metadata: { tags } });
@@ -110,11 +117,12 @@ describe("a remembered run", () => {
 
   it("is run again when its file is damaged, and is never kept of a run that failed", async () => {
     const page = kept("damaged", [code("console.log(1)")]);
-    await page.build();
+    await page.build(printing("1\n"));
     for (const spoil of [(text: string) => text.slice(0, -20), () => "", (text: string) => text.replace("1", "2")]) {
       page.texts.set("page", spoil(page.texts.get("page")!));
       expect(readRemembered(page.texts.get("page")!)).toBeUndefined();
-      expect(await page.build()).toMatchObject({ why: "missing, its remembered run is damaged", printed: "1\n" });
+      const again = await page.build(printing("1\n"));
+      expect(again).toMatchObject({ why: "missing, its remembered run is damaged", printed: "1\n" });
     }
     page.write([code('throw new Error("broken")')]);
     const before = page.texts.get("page");

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { tslabRequire } from "../../src/notebook/tslab.js";
 import { panelAsset } from "../../src/report/document.js";
 import { filesBelow, root } from "../house/project.js";
+import { long } from "../long.js";
 import { about, type Project, projectWithPackage } from "./packed.js";
 
 let project: Project;
@@ -86,10 +87,11 @@ tackle({ parts: "four", hauledFrom: "fixed", turn: sheave });
   const kernels = tslabRequire("@tslab/typescript-for-tslab") as typeof typescript;
   const { ModuleKind, ModuleResolutionKind, ScriptTarget } = typescript;
 
+  const program = { module: ModuleKind.NodeNext, moduleResolution: ModuleResolutionKind.NodeNext };
   it.each([
-    ["a program", typescript, { module: ModuleKind.NodeNext, moduleResolution: ModuleResolutionKind.NodeNext }],
+    ...long([], [["a program", typescript, program] as const]),
     ["the notebooks' kernel", kernels, { module: ModuleKind.ESNext, moduleResolution: ModuleResolutionKind.Node10 }],
-  ])("has types that hold in %s, strictly", (_, ts, resolution) => {
+  ] as const)("has types that hold in %s, strictly", (_, ts, resolution) => {
     const file = project.write("consumer.ts", consumer);
     const strict = { strict: true, noUncheckedIndexedAccess: true, exactOptionalPropertyTypes: true };
     const options = { ...strict, ...resolution, target: ScriptTarget.ES2022, esModuleInterop: true, noEmit: true };

@@ -13,6 +13,7 @@ import type { MeasureLimit, PlanLimit, PlannedBoat } from "../../src/plan/planne
 import { loadSolver } from "../../src/plan/solver.js";
 import { totalsOf } from "../../src/plan/total.js";
 import { demoNames, demoPlace, demoText, here, smallBoat } from "../boat/small-boat.js";
+import { long } from "../long.js";
 import { everyChoice } from "./whole-boat.js";
 
 const boat = boatOf(smallBoat, here);
@@ -147,7 +148,7 @@ describe("the ways of a line", () => {
   });
 });
 
-describe.each(demoNames)("the plan of %s", (name) => {
+describe.each(demoNames.filter((name) => long(name === "demo-keelboat", true)))("the plan of %s", (name) => {
   const demo = boatOf(demoText(`${name}.yaml`), demoPlace(name));
 
   it.each([false, true])("with limits at the bad end: %s, exists, is proven at 25 points, and is safe", (robust) => {

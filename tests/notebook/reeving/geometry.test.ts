@@ -12,6 +12,7 @@ import type { Line } from "../../../src/reeving/line.js";
 import type { Station } from "../../../src/reeving/reeving.js";
 import { doubleBurton, firstSystem, thirdSystem } from "../../../src/reeving/systems.js";
 import { tackle } from "../../../src/reeving/tackle.js";
+import { long } from "../../long.js";
 import { evenly } from "../../numerics/evenly.js";
 import {
   asStation,
@@ -67,7 +68,7 @@ describe("drawings of random lines", () => {
           expect(outside).toEqual([]);
         }
       }),
-      { ...seed, numRuns: 250 },
+      { ...seed, numRuns: long(50, 250) },
     );
   });
 
@@ -83,7 +84,7 @@ describe("drawings of random lines", () => {
           expect(covered).toBe(false);
         }
       }),
-      { ...seed, numRuns: 300 },
+      { ...seed, numRuns: long(60, 300) },
     );
   });
 
