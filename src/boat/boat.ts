@@ -74,16 +74,28 @@ export interface SailOnBoat {
   readonly course: number;
   readonly boatSpeed: { readonly design: number; readonly light: number };
   readonly sheet?: SheetGeometry;
+  /** Straight lengths between its corners [m]: with them halyard, tack and outhaul follow from its balance. */
+  readonly edges?: { readonly luff: number; readonly leech: number; readonly foot: number };
+  /** What the luff is on; a mast under a boom, otherwise set flying, when absent. */
+  readonly luffOn?: "mast" | "stay" | "flying";
   /** Luff that carries its own wind load; the part of the sail force on it [-]. */
   readonly halyard?: { readonly luff: number; readonly luffSag: number; readonly luffShare: number };
 }
+
+/** What holds a corner of a sail. */
+export const sailCorners = ["sheet", "halyard", "tack", "outhaul"] as const;
+
+/** One of them. */
+export type SailCorner = (typeof sailCorners)[number];
 
 /** Where the load of a line comes from. */
 export type LoadSource =
   | {
       readonly kind: "sail";
       readonly sail: string;
-      readonly corner: "sheet" | "halyard";
+      readonly corner: SailCorner;
+      /** A halyard that ends in a lock at the head: the line only hoists. */
+      readonly lock?: boolean;
       /** Part of that load that this line takes [-]; all of it when absent. */
       readonly share?: number;
     }
@@ -93,6 +105,11 @@ export type LoadSource =
       readonly design: number;
       /** In light air [N]; absent: nobody asks whether the line goes out by itself. */
       readonly light?: number;
+      /**
+       * What makes it grow in a gust: the wind, with its square; a weight and what the crew sets do not. When absent a sheet and a vang
+       * grow with the wind, a halyard and another control line are set.
+       */
+      readonly grows?: "wind" | "weight" | "set";
       /** How far the truth may lie from these numbers, as a part of them [-]; 0 when absent. */
       readonly spread?: number;
     };

@@ -4,6 +4,7 @@ import type { Boat } from "./boat.js";
 import { added, type Budget } from "./budget.js";
 import { byNeed, type Demand, demand, exactly, marginOver } from "./demand.js";
 import { checkLine, type LineCheck } from "./line-check.js";
+import { loadConflicts } from "./loads.js";
 import { type ThingToDo, thingsToDo } from "./things-to-do.js";
 
 /** How a whole boat stands. */
@@ -19,6 +20,8 @@ export interface BoatCheck {
   readonly currency: string;
   /** Mass and cost against the limits of the file; none where it sets none. */
   readonly totals: readonly Demand[];
+  /** Loads of the file that contradict the balance of a sail, in words with both figures. */
+  readonly contradictions: readonly string[];
   readonly safe: boolean;
 }
 
@@ -45,6 +48,7 @@ export function checkBoat(boat: Boat): BoatCheck {
     cost,
     currency: rope?.price.currency ?? "",
     totals: totalsOf(boat, dry, cost),
+    contradictions: loadConflicts(boat),
     safe: lines.every(({ safe }) => safe),
   };
 }

@@ -1,5 +1,6 @@
 import { type CreepLaw, creepLaws } from "../materials/creep.js";
 import type { FibreName } from "../materials/fibres.js";
+import { figures, printForce } from "../quantity/print.js";
 import { holdVerdict } from "../reeving/hold.js";
 import { prepareJoined } from "../reeving/joined-lines.js";
 import { shapeLost } from "../reeving/set-shape.js";
@@ -8,9 +9,10 @@ import { breakLoad, ropeStiffness } from "../rope/break-load.js";
 import { creepStrain } from "../rope/creep.js";
 import { lineLimits } from "../rope/thin-limits.js";
 import { type Band, bandOf } from "../sources/band.js";
-import type { Boat } from "./boat.js";
+import type { Boat, BoatLine } from "./boat.js";
 import { cleatIn, gustAt, type HeldPlace, slipLoadIn } from "./cleat-hold.js";
 import { type Demand, demand, marginOver } from "./demand.js";
+import { letGoOf } from "./let-go.js";
 import type { ReadyLine } from "./ready.js";
 
 /** Whether the cleat takes the rope, and, where it holds the line, whether it holds the gusts. */
@@ -37,7 +39,23 @@ export function judgeCleat(boat: Boat, ready: ReadyLine): Demand[] {
     reason: `the rope ${reason}`,
     settle: "pull on the cleated line with a hand scale until it slips",
   });
-  return [holds, ...fit];
+  return [holds, judgeLetGo(boat, ready), ...fit];
+}
+
+/** Lines that must come free at once: what is set for a leg can wait for the next lull. */
+const comesFree: ReadonlySet<BoatLine["kind"]> = new Set<BoatLine["kind"]>(["sheet", "vang"]);
+
+/** Whether whoever works the line can let it go under the load of a gust. */
+function judgeLetGo(boat: Boat, ready: ReadyLine): Demand {
+  const { effort, share, how } = letGoOf(boat, ready);
+  const { line, hand } = ready;
+  return demand({
+    subject: "let go in a gust",
+    consequence: comesFree.has(line.kind) ? "injury" : "comfort",
+    margin: marginOver(1, share),
+    reason: `it takes ${printForce(effort.value)}, up to ${figures(effort.high, 2)} N: ${how}; ${line.hand} pulls ${printForce(hand.pull)}`,
+    settle: "load the line with a person's weight and let it go",
+  });
 }
 
 /** Creep law of a fibre; those of which nothing is known have none. */

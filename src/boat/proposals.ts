@@ -1,7 +1,7 @@
 import { Refusal } from "../quantity/errors.js";
 import { worseBy } from "../quantity/verdict.js";
 import type { Boat } from "./boat.js";
-import { consequences, type Demand, ratingOf } from "./demand.js";
+import { type Consequence, consequences, type Demand, ratingOf } from "./demand.js";
 import { dayDemand } from "./judge-day.js";
 import { withLine } from "./ready.js";
 import { type LineStanding, lineStanding } from "./standing.js";
@@ -48,13 +48,20 @@ export class Proposals {
    * consequence; and it is what a rigger would fit there.
    */
   for(one: Demand): Proposed | undefined {
-    return this.#first(this.#allSingles(), one) ?? this.#first(this.#allPairs(), one);
+    // First what costs nothing else either; then what costs a race what it brings to safety.
+    const graver = consequences.slice(0, consequences.indexOf(one.consequence) + 1);
+    return (
+      this.#first(this.#allSingles(), one, ["injury", "race"]) ??
+      this.#first(this.#allPairs(), one, ["injury", "race"]) ??
+      this.#first(this.#allSingles(), one, graver) ??
+      this.#first(this.#allPairs(), one, graver)
+    );
   }
 
-  #first(trials: readonly LineTrial[], one: Demand): Proposed | undefined {
+  #first(trials: readonly LineTrial[], one: Demand, kept: readonly Consequence[]): Proposed | undefined {
     const { demands } = this.#now;
     const passes = (standing: LineStanding | undefined): standing is LineStanding =>
-      standing !== undefined && mends(one, standing.demands) && isAllowed(one, demands, standing.demands);
+      standing !== undefined && mends(one, standing.demands) && isAllowed(demands, standing.demands, kept);
     for (const trial of trials) {
       if (one.subject !== dayDemand && !passes(this.#standing(trial, this.#quick, false))) continue;
       const standing = this.#standing(trial, this.#whole, true);
@@ -117,17 +124,16 @@ function mends(one: Demand, after: readonly Demand[]): boolean {
 }
 
 /**
- * Whether a change may be proposed for a demand.
+ * Whether a change may be proposed.
  *
- * @param one  the demand that it mends
  * @param now  all demands of the line as it is
  * @param after  all demands of the line with the change
- * @returns false where it lowers an injury margin that is guarded, or worsens anything of the same or a graver consequence
+ * @param kept  consequences that must not get worse: that of the demand it mends, and all graver ones
+ * @returns false where it lowers an injury margin that is guarded, or worsens anything of the consequences that are kept
  */
-export function isAllowed(one: Demand, now: readonly Demand[], after: readonly Demand[]): boolean {
-  const gravity = consequences.indexOf(one.consequence);
+export function isAllowed(now: readonly Demand[], after: readonly Demand[], kept: readonly Consequence[]): boolean {
   return after.every((then) => {
-    if (consequences.indexOf(then.consequence) > gravity) return true;
+    if (!kept.includes(then.consequence)) return true;
     const before = now.find(sameAs(then));
     if (before === undefined) return then.outcome === "enough";
     if (worseBy(then.outcome, before.outcome) > 0) return false;

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { useFactors } from "../materials/ageing.js";
 import { ropeEnds } from "../materials/ends.js";
-import { type BoatLine, type BoatStation, lineKinds } from "./boat.js";
+import { type BoatLine, type BoatStation, lineKinds, sailCorners } from "./boat.js";
 import { wrapAt } from "./places.js";
 import {
   chosenName,
@@ -35,7 +35,8 @@ const load = kinds(
       {
         kind: z.literal("sail"),
         sail: chosenName("sail of this file"),
-        corner: oneOf(["sheet", "halyard"], "which load of the sail"),
+        corner: oneOf(sailCorners, "which load of the sail"),
+        lock: yesOrNo("true for a halyard that ends in a lock at the head: the line only hoists").exactOptional(),
         share: plain("share", "part of that load that this line takes").exactOptional(),
       },
       "load that a sail gives",
@@ -45,6 +46,10 @@ const load = kinds(
         kind: z.literal("stated"),
         design: quantity("loadTension", "load in the design wind, between gusts"),
         light: quantity("loadTension", "load in light air, for a line that must go out by itself").exactOptional(),
+        grows: oneOf(
+          ["wind", "weight", "set"],
+          "what makes it grow in a gust: the wind; a weight and what the crew sets do not",
+        ).exactOptional(),
         spread: plain("share", "how far the truth may lie from these loads, as a part of them", 0, 0.9).exactOptional(),
       },
       "load as stated",

@@ -71,6 +71,18 @@ const sail = mapping(
       "speed on that course",
     ),
     sheet: sheet.exactOptional(),
+    edges: mapping(
+      {
+        luff: quantity("lineLength", "tack to head"),
+        leech: quantity("lineLength", "head to clew"),
+        foot: quantity("lineLength", "tack to clew"),
+      },
+      "straight lengths between the corners, for the loads of halyard, tack and outhaul",
+    ).exactOptional(),
+    luffOn: oneOf(
+      ["mast", "stay", "flying"],
+      "what the luff is on; a mast under a boom, otherwise set flying, when left out",
+    ).exactOptional(),
     halyard: mapping(
       {
         luff: quantity("lineLength", "length of the luff"),

@@ -124,6 +124,7 @@ function report(check: BoatCheck, notes: boolean): string {
     "",
     sums,
     ...totals,
+    ...check.contradictions.map((words) => wrapped(`Stated loads do not go together: ${words}.`, "")),
     ...(open.length === 0
       ? []
       : ["", "All that is not enough or cannot be told, the gravest first (1 is all that is asked)", ...open]),

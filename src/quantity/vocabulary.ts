@@ -92,7 +92,7 @@ export const vocabulary = {
   lineLength: length("length", "L", 1000, "m", "12 m", "length of a line or a part of it"),
   coordinate: {
     label: "place on the boat",
-    symbol: "x",
+    symbol: "p",
     unit: "m",
     shownUnit: "m",
     minimum: -100,

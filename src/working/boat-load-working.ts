@@ -1,4 +1,4 @@
-import type { Boat, SailOnBoat, SheetGeometry } from "../boat/boat.js";
+import type { Boat, SailCorner, SailOnBoat, SheetGeometry } from "../boat/boat.js";
 import { lineOf } from "../boat/ready.js";
 import { sailRecords } from "../wind/sail-records.js";
 import { formulas } from "./catalogue.js";
@@ -52,7 +52,9 @@ export function designLoadWorking(boat: Boat, name: string): Working | number {
 }
 
 /** Load at a corner of a sail in the design wind; nothing where the file does not describe the corner. */
-function cornerWorking(boat: Boat, sail: SailOnBoat, corner: "sheet" | "halyard"): Working | undefined {
+function cornerWorking(boat: Boat, sail: SailOnBoat, corner: SailCorner): Working | undefined {
+  // With its edges known the loads of a sail come from one balance, which no single formula tells.
+  if (corner === "tack" || corner === "outhaul" || (corner === "halyard" && sail.edges !== undefined)) return undefined;
   const { conditions } = boat;
   const wind = { windSpeed: conditions.designWind, trueWindAngle: sail.course, boatSpeed: sail.boatSpeed.design };
   const apparentWindSpeed = worked(formulas.apparentSpeed, wind);

@@ -243,9 +243,9 @@ describe("a boat file that is wrong", () => {
       "corner: sheet",
       "corner: halyard",
       "",
-      'a sail without "halyard"',
+      'a sail that does not say enough for its halyard',
       "stated load",
-      'Add "halyard"',
+      'Add "edges',
     ],
     ["a groove far too narrow", "groove: 5.4 mm", "groove: 1 mm", "", "groove ratio", "from 0.5", ""],
   ])("with %s says so, and where", (_, from, to, word, found, allowed, advice) => {
