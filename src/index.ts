@@ -315,6 +315,7 @@ export { sunlightRetained } from "./rope/sunlight.js";
 
 // Can this crew hold it all day?
 
+export { acceptableEffort } from "./crew/acceptable-effort.js";
 export { type AllDay, allDayFactor, allDayVerdicts, type RatedOption } from "./crew/all-day.js";
 export { type Crew, type CrewDay, crewDay } from "./crew/crew-day.js";
 export { type CrewDays, type CrewDaysInput, type Crews, crewDays, type DayColumns } from "./crew/crew-days.js";
@@ -350,6 +351,7 @@ export { gripOnDiameter, type HandHold, holdName, palmFriction } from "./crew/ha
 export { runningHold, runningHolders } from "./crew/hand-on-running-rope.js";
 export { type CrewSample, sampleCrews } from "./crew/sample-crews.js";
 export { dayAtHand, type SheetOption } from "./crew/sheet-option.js";
+export { effortLimits, trimmingSpells } from "./materials/people-activity.js";
 export {
   enduranceLaws,
   exponentialFatigueRate,

@@ -10,6 +10,8 @@ export interface BoatLeg {
   readonly gusts?: Repeat;
   /** Tacks and gybes: they take the place of a gust. */
   readonly tacks?: Repeat;
+  /** The other hand, both hands or a cleat take over. */
+  readonly rests?: Repeat;
 }
 
 /** Legs that follow one another. */

@@ -15,18 +15,20 @@ import { lineOf, type ReadyLine } from "./ready.js";
 
 /** Loads of one line over the day, over that of its design wind: stretch by stretch [s, -]. */
 export function dayOf({ length, races }: BoatDay, name: string) {
-  const repeat = (key: "gusts" | "tacks", one: Repeat | undefined) => (one === undefined ? {} : { [key]: one });
+  const repeat = (key: "gusts" | "tacks" | "rests", one: Repeat | undefined) =>
+    one === undefined ? {} : { [key]: one };
   return dayIntervals({
     length,
     races: races.map((race) => ({
       name: race.name,
       start: race.start,
-      legs: race.legs.map(({ name: leg, length: time, holds, gusts, tacks }) => ({
+      legs: race.legs.map(({ name: leg, length: time, holds, gusts, tacks, rests }) => ({
         name: leg,
         length: time,
         load: Object.hasOwn(holds, name) ? holds[name]! : 0,
         ...repeat("gusts", gusts),
         ...repeat("tacks", tacks),
+        ...repeat("rests", rests),
       })),
     })),
   });

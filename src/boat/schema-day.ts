@@ -22,6 +22,7 @@ const leg = mapping(
     ),
     gusts: repeat("gusts that come back"),
     tacks: repeat("tacks and gybes that come back"),
+    rests: repeat("rests of the hand that come back: the other hand, both hands or a cleat take over"),
   },
   "a part of a race",
 );

@@ -1,6 +1,6 @@
 import { ValueError } from "../quantity/errors.js";
 
-/** Something that returns in a leg: gusts that raise the load, tacks that take it away. */
+/** Something that returns in a leg: gusts that raise the load, tacks that take it away, rests of the hand. */
 export interface Repeat {
   /** From the start of one to the start of the next [s]. */
   readonly every: number;
@@ -20,6 +20,8 @@ export interface Leg {
   readonly gusts?: Repeat;
   /** Tacks and gybes: they take the place of a gust. */
   readonly tacks?: Repeat;
+  /** The other hand, both hands or a cleat take over; what is left to this hand comes on top of a gust. */
+  readonly rests?: Repeat;
 }
 
 /** Legs that follow each other. */
@@ -70,16 +72,17 @@ function checkRepeat(name: string, { every, lasts, factor }: Repeat): void {
   refuse(`length of ${name}`, `${lasts} s`, `at most ${every} s, its spacing`, "It would overlap with the next one.");
 }
 
-function checkLeg(name: string, { length, load, gusts, tacks }: Leg): void {
+function checkLeg(name: string, { length, load, gusts, tacks, rests }: Leg): void {
   above(name, "length", length);
   notBelow(name, "load", load, "N");
   if (gusts) checkRepeat(`gusts of ${name}`, gusts);
   if (tacks) checkRepeat(`tacks of ${name}`, tacks);
+  if (rests) checkRepeat(`rests of ${name}`, rests);
 }
 
 const raceLength = ({ legs }: Race) => legs.reduce((sum, { length }) => sum + length, 0);
 
-/** Most gusts and tacks of a day, and most stretches that it is cut into: beyond them nothing new is learned. */
+/** Most gusts, tacks and rests of a day, and most stretches that it is cut into: beyond them nothing new is learned. */
 export const mostRepeats = 20_000;
 const mostStretches = 1_000_000;
 
@@ -87,11 +90,11 @@ const mostStretches = 1_000_000;
  * How often something comes back in a leg.
  *
  * @param leg  its length [s] and what comes back: spacing [s], above 0
- * @returns number of gusts and tacks [-]
+ * @returns number of gusts, tacks and rests [-]
  * Source: common practice. Example: repeatsOf({ length: 60, gusts: { every: 20, lasts: 5, factor: 1.3 } }) → 3
  */
-export function repeatsOf({ length, gusts, tacks }: Pick<Leg, "length" | "gusts" | "tacks">): number {
-  return [gusts, tacks].reduce((sum, one) => sum + (one === undefined ? 0 : Math.ceil(length / one.every)), 0);
+export function repeatsOf({ length, gusts, tacks, rests }: Omit<Leg, "name" | "load">): number {
+  return [gusts, tacks, rests].reduce((sum, one) => sum + (one === undefined ? 0 : Math.ceil(length / one.every)), 0);
 }
 
 function checkRaces(races: readonly Race[], length: number): void {
@@ -141,12 +144,14 @@ function isOn(repeat: Repeat | undefined, time: number): repeat is Repeat {
 }
 
 function legIntervals(name: string, start: number, leg: Leg): Interval[] {
-  const { length, load, gusts, tacks } = leg;
-  const edges = [...new Set([0, ...changes(length, gusts), ...changes(length, tacks), length])].sort((a, b) => a - b);
+  const { length, load, gusts, tacks, rests } = leg;
+  const returning = [gusts, tacks, rests].flatMap((one) => changes(length, one));
+  const edges = [...new Set([0, ...returning, length])].sort((a, b) => a - b);
   return edges.slice(1).map((end, i) => {
     const begin = edges[i]!;
     const middle = 0.5 * (begin + end);
-    const factor = isOn(tacks, middle) ? tacks.factor : isOn(gusts, middle) ? gusts.factor : 1;
+    const resting = isOn(rests, middle) ? rests.factor : 1;
+    const factor = isOn(tacks, middle) ? tacks.factor : resting * (isOn(gusts, middle) ? gusts.factor : 1);
     return { name, start: start + begin, length: end - begin, load: load * factor };
   });
 }
@@ -154,13 +159,13 @@ function legIntervals(name: string, start: number, leg: Leg): Interval[] {
 /**
  * Load over a day: every stretch with one load, in order, breaks included.
  *
- *     load = load of the leg · factor of the tack or, without one, of the gust;   0 between the races
+ *     load = load of the leg · factor of the tack or, without one, of the gust and of the rest;   0 between the races
  *
  * @param length  length of the day [s], above 0
- * @param races  races in the order of the day, with start [s] and legs: length [s], load [N], gusts, tacks
+ * @param races  races in the order of the day, with start [s] and legs: length [s], load [N], gusts, tacks, rests
  * @returns stretches that follow each other without a gap from 0 to the end of the day: start and length [s], load [N]
  * @throws ValueError for an interval that overlaps, ends too late, has no length, or a number that is not finite; the message names it
- * Valid for loads that stay level between changes; gusts and tacks start with the leg.
+ * Valid for loads that stay level between changes; gusts, tacks and rests start with the leg.
  * Source: common practice, a day of races.
  * Example: dayIntervals({ length: 60, races: [] }) → [{ name: "break", start: 0, length: 60, load: 0 }]
  */

@@ -27,6 +27,9 @@ export const gustFactor = gustWind.value ** 2;
 const gusts = { every: 45, lasts: 8, factor: gustFactor };
 const gybes = { every: 90, lasts: 6, factor: 0 };
 const tacks = { every: 100, lasts: 8, factor: 0 };
+// Spells of 15 s on a beat, twenty a leg, and six a run, as sailors were seen to trim; in between the other hand holds.
+const beatRests = { every: 36, lasts: 21, factor: 0 };
+const runRests = { every: 80, lasts: 44, factor: 0 };
 const beatLength = 12 * minute;
 const runLength = 8 * minute;
 const raceLength = 2 * (beatLength + runLength);
@@ -49,8 +52,15 @@ export function runsOf(races: number): { readonly from: number; readonly to: num
 
 /** Stretches of a day with some races, for the load of the sheet between gusts on a run [N]. */
 export function raceDay(races: number, load: number): Interval[] {
-  const run = (name: string) => ({ name, length: runLength, load, gusts, tacks: gybes });
-  const beat = (name: string) => ({ name, length: beatLength, load: beatShare.value * load, gusts, tacks });
+  const run = (name: string) => ({ name, length: runLength, load, gusts, tacks: gybes, rests: runRests });
+  const beat = (name: string) => ({
+    name,
+    length: beatLength,
+    load: beatShare.value * load,
+    gusts,
+    tacks,
+    rests: beatRests,
+  });
   const raceAt = (index: number): Race => ({
     name: `race ${index + 1}`,
     start: startOf(index),

@@ -2,6 +2,14 @@ import type { Source } from "./source.js";
 
 /** Sources about people: grip, palm, endurance, fatigue. */
 export const crewBibliography = {
+  "legg-1999": {
+    title:
+      "Temporal activity patterns and physiology of dinghy sailors, J Sports Med Phys Fitness 39:315-320 (abstract)",
+    author: "S. J. Legg, H. W. Mackie and D. A. Smith",
+    year: 1999,
+    address: "https://pubmed.ncbi.nlm.nih.gov/10726432/?dopt=Abstract",
+    seen: "read",
+  },
   "mauthner-grip": {
     title:
       "Study of gripping ability on rope in motion, quoted in: Simulation of climbing and rescue belays, rescue symposium 2006, slide 2",
