@@ -1,3 +1,4 @@
+import { acceptableEffort } from "../crew/acceptable-effort.js";
 import { crewDays } from "../crew/crew-days.js";
 import { dayIntervals, type Repeat } from "../crew/day-schedule.js";
 import { heldPerNewton, holdCauses } from "../crew/grip-demand.js";
@@ -80,6 +81,17 @@ const halvings = 12;
 /** Nearer than this the factor need not be known [-]. */
 const near = 1.002;
 
+/** Shares of a day for which an acceptable effort is known [-]. */
+const [leastDuty, mostDuty] = [0.005, 0.9];
+
+/** Time in which a hand holds any of the lines [s], and its share of the day [-]. */
+function heldTime(lines: readonly HeldLine[], lengths: Float64Array) {
+  const now = lines.map(({ forces }) => forces(1));
+  const holds = (at: number) => lines.some(({ levels }, index) => now[index]![levels[at]!]! > 0);
+  const held = lengths.reduce((sum, length, at) => (holds(at) ? sum + length : sum), 0);
+  return { held, share: held / lengths.reduce((sum, length) => sum + length, 0) };
+}
+
 /** Largest factor on all loads at which the hand lasts the day [-]. */
 function factorOf(lasts: (factor: number) => boolean): number {
   let [low, high] = lasts(1) ? [1, 2] : [1 / most, 1];
@@ -96,7 +108,10 @@ function factorOf(lasts: (factor: number) => boolean): number {
 /**
  * Whether the hand that holds a line lasts the day of the boat, with all lines that it holds.
  *
- *     margin = largest factor on all loads at which the grip that is asked for stays below the grip that is left
+ *     margin = largest factor on all loads at which the grip that is asked for stays below the grip that is left,
+ *     and its mean while the hand holds below what is acceptable for that share of the day
+ *
+ * The second counts because the model of fatigue recovers too well in the pauses of a day.
  */
 export function judgeDay(boat: Boat, ready: ReadyLine, { easing }: Feel): Demand[] {
   const { day } = boat;
@@ -108,6 +123,7 @@ export function judgeDay(boat: Boat, ready: ReadyLine, { easing }: Feel): Demand
   const lines = [ready, ...others.map((other) => lineOf(boat, other))].map((one) => heldLine(boat, day, one));
   const lengths = Float64Array.from(dayOf(day, name), ({ length }) => length);
   const set = fatigueSets.hand;
+  const { held, share } = heldTime(lines, lengths);
   const spread = Math.max(easing.value, 1e-9);
   const inputs: Record<string, Band> = {
     ...holdCauses(lines[0]!.hold),
@@ -115,6 +131,7 @@ export function judgeDay(boat: Boat, ready: ReadyLine, { easing }: Feel): Demand
     fatigue: personalSpread.fatigue,
     recovery: personalSpread.recovery,
     rest: set.restFactor,
+    effort: acceptableEffort({ dutyCycle: Math.min(mostDuty, Math.max(leastDuty, share)) }),
     line: { value: 1, low: Math.max(1e-6, easing.low / spread), high: easing.high / spread },
   };
   const forcesAt = new Map<number, readonly (readonly number[])[]>();
@@ -142,6 +159,8 @@ export function judgeDay(boat: Boat, ready: ReadyLine, { easing }: Feel): Demand
         const { levels } = lines[index]!;
         for (let at = 0; at < handForces.length; at += 1) handForces[at]! += each[levels[at]!]! * gripFor[index]!;
       }
+      const asked = handForces.reduce((sum, force, at) => sum + force * lengths[at]!, 0);
+      if (asked > values.effort! * held * crews.holdingTension[0]!) return false;
       return crewDays({ day: { lengths, handForces }, crews, group: "hand" }).givesOut[0] === Number.POSITIVE_INFINITY;
     });
   });

@@ -243,7 +243,7 @@ describe("a boat file that is wrong", () => {
       "corner: sheet",
       "corner: halyard",
       "",
-      'a sail that does not say enough for its halyard',
+      "a sail that does not say enough for its halyard",
       "stated load",
       'Add "edges',
     ],
