@@ -54,7 +54,7 @@ export {
   strandFactors,
   wetFactors,
 } from "./materials/covers.js";
-export { type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
+export { type CoreKind, coreKinds, type RopeEnd, type RopeEndName, ropeEnds } from "./materials/ends.js";
 export { type Fibre, type FibreName, fibres } from "./materials/fibres.js";
 export { practice } from "./materials/practice.js";
 export { grooveFilling, handComfort, safetyFactors } from "./materials/safety.js";

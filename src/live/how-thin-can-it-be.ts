@@ -1,5 +1,4 @@
 import type { RopeUse } from "../materials/ageing.js";
-import type { RopeEndName } from "../materials/ends.js";
 import { handComfort, safetyFactors } from "../materials/safety.js";
 import type { Series } from "../notebook/output.js";
 import { breakLoad } from "../rope/break-load.js";
@@ -16,12 +15,6 @@ const kinds = {
   covered: { fibre: "hmpe", construction: "coveredCore", coverFibre: "polyester" },
   polyester: { fibre: "polyester", construction: "doubleBraid" },
 } as const satisfies Record<string, RopeKind>;
-
-/** A knot is another thing in slippery rope. */
-function endOf(kind: keyof typeof kinds, end: "splice" | "knot"): RopeEndName {
-  if (end === "splice") return "splice";
-  return kind === "polyester" ? "bowline" : "hmpeKnot";
-}
 
 /** What there is of strength over what is asked for, with its range. */
 function strengthBand(kind: RopeKind, job: LineJob, diameter: number): Band {
@@ -67,7 +60,7 @@ export const howThinCanItBe = liveModel({
       initial: 120,
     }),
     rope: choice("Rope", { hmpe: "bare HMPE", covered: "covered HMPE", polyester: "polyester" }, "hmpe"),
-    end: choice("Ends in", { splice: "a splice", knot: "a knot" }, "splice"),
+    end: choice("Ends in", { splice: "a splice", bowline: "a bowline" }, "splice"),
     use: choice("State", { new: "new", season: "a season old", worn: "worn" }, "season"),
     sheave: slide({ label: "Smallest sheave", measure: "length", minimum: 8, maximum: 60, step: 1, initial: 20 }),
     groove: slide({ label: "Width of its groove", measure: "length", minimum: 3, maximum: 14, step: 0.5, initial: 6 }),
@@ -79,7 +72,7 @@ export const howThinCanItBe = liveModel({
       workingLoad: load,
       handTension: hand,
       safetyFactor: safetyFactors.general.value,
-      ends: [endOf(rope, end)],
+      ends: [end],
       use: use satisfies RopeUse,
       wet: false,
       sheave: { diameter: sheave / 1000, grooveWidth: groove / 1000 },

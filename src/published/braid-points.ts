@@ -185,4 +185,4 @@ export const hmpeKnots = (): MeasuredPoint[] =>
       ["double stevedore", 0.49],
       ["cow hitch", 0.57],
     ] as const
-  ).map(([knot, retained]) => point(`strength left in HMPE, ${knot}`, retained, 0.005, ropeEnds.hmpeKnot.retained));
+  ).map(([knot, retained]) => point(`strength left in HMPE, ${knot}`, retained, 0.005, ropeEnds.anyKnot.retained.hmpe));

@@ -79,7 +79,7 @@ export const lossRecords: Readonly<Record<string, Coefficient>> = {
   "cover on polished steel": surfaces.polishedSteel.friction,
   "cover on anodised aluminium": surfaces.anodised.friction,
   "bare core over polyester": fibreFactors.bareCore,
-  "strength that a knot leaves in HMPE": ropeEnds.hmpeKnot.retained,
+  "strength that a knot leaves in HMPE": ropeEnds.anyKnot.retained.hmpe,
 };
 
 type Draws = Readonly<Record<string, number>>;

@@ -64,8 +64,7 @@ export const ropeStrengthChecks: CheckSet = {
       fromFibre("BS 4928", "bs-4928", size, bs),
       fromFibre("DIN 83331", "din-83331", size, din),
     ]),
-    knotted("cow-hitch", 600, "hmpeCowHitch", "cow hitch", "342"),
-    knotted("long-splice", 600, "hmpeLongSplice", "long splice", "510"),
-    knotted("cow-hitch-thick", 1000, "hmpeCowHitch", "cow hitch", "570"),
+    knotted("cow-hitch", 600, "cowHitch", "cow hitch", "342"),
+    knotted("cow-hitch-thick", 1000, "cowHitch", "cow hitch", "570"),
   ],
 };

@@ -1,5 +1,5 @@
 import { type RopeUse, useFactors, wetStrength } from "../materials/ageing.js";
-import { type RopeEndName, ropeEnds } from "../materials/ends.js";
+import { coreKinds, type RopeEndName, ropeEnds, slipperyCores } from "../materials/ends.js";
 import type { FibreName } from "../materials/fibres.js";
 import { type Band, bandOf } from "../sources/band.js";
 import { bendStrength } from "./bend-strength.js";
@@ -21,12 +21,16 @@ export interface Weakening {
 /** What is left of the strength, and which place decides. */
 export interface RetainedStrength extends Band {
   readonly weakestPlace: string;
+  /** Whether the weakest place is a knot in a slippery core, which may slip before it breaks. */
+  readonly slips: boolean;
 }
 
 /**
  * Strength left in a rope with its ends, its tightest bend, its age and water.
  *
  *     η_s = min over places (end, knot, bend) · use · sun · wet
+ *
+ * What an end leaves depends on the fibre that carries: a knot costs HMPE twice what it costs polyester.
  *
  * Places do not add up: a rope breaks at the weakest. Age, sun and water weaken all of it.
  *
@@ -38,10 +42,15 @@ export interface RetainedStrength extends Band {
  */
 export function retainedStrength(weakening: Weakening): RetainedStrength {
   const { fibre, ends, diameterRatio, use, wet, daysInSun: days = 0 } = weakening;
-  const places: (Band & { readonly name: string })[] = [
-    { name: "nowhere in particular", value: 1, low: 1, high: 1 },
-    ...ends.map((end) => ({ ...band(ropeEnds[end].retained), name: ropeEnds[end].name })),
-    ...(diameterRatio === undefined ? [] : [{ ...bendStrength({ material: fibre, diameterRatio }), name: "bend" }]),
+  const places: Place[] = [
+    { name: "nowhere in particular", knot: false, value: 1, low: 1, high: 1 },
+    ...ends.map((end): Place => {
+      const { name, knot, retained } = ropeEnds[end];
+      return { ...band(retained[coreKinds[fibre]]), name, knot };
+    }),
+    ...(diameterRatio === undefined
+      ? []
+      : [{ ...bendStrength({ material: fibre, diameterRatio }), name: "bend", knot: false }]),
   ];
   const least = places.reduce((weakest, place) => (place.value < weakest.value ? place : weakest));
   const lowest = Math.min(...places.map(({ low }) => low));
@@ -52,7 +61,13 @@ export function retainedStrength(weakening: Weakening): RetainedStrength {
     { place: { ...least, low: lowest }, age, sun, water },
     (values) => values.place * values.age * values.sun * values.water,
   );
-  return { ...whole, weakestPlace: least.name };
+  return { ...whole, weakestPlace: least.name, slips: least.knot && slipperyCores.has(fibre) };
+}
+
+/** A place where a rope may break. */
+interface Place extends Band {
+  readonly name: string;
+  readonly knot: boolean;
 }
 
 function band({ value, low, high }: Band): Band {

@@ -83,7 +83,7 @@ function strength(make: RopeMake, job: LineJob): LineLimit {
   return limit(
     "strength",
     { value: left.value / needed, low: left.low / needed, high: left.high / needed },
-    `${millimetres(make.diameter)} ${fibres[make.fibre].name} breaks at ${newtons(left)} (weakest: ${retained.weakestPlace}); ` +
+    `${millimetres(make.diameter)} ${fibres[make.fibre].name} breaks at ${newtons(left)} (weakest: ${retained.weakestPlace}${retained.slips ? ", which may slip before it breaks" : ""}); ` +
       `${figures(job.workingLoad)} N with a safety factor of ${figures(job.safetyFactor)} ask for ${figures(needed)} N, and for ${figures(safetyFactors.weakEndShare.value * needed)} N at the weak end`,
     safetyFactors.weakEndShare.value,
   );

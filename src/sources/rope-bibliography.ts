@@ -18,6 +18,34 @@ export const ropeBibliography = {
     address: "http://powerkiteforum.com/viewthread.php?action=printable&tid=34594",
     seen: "read on a secondary page",
   },
+  "hartter-thesis": {
+    title: "Strength of knots in 9/16 in HMPE single braid, master's thesis, quoted on a personal test page of 2022",
+    author: "Hartter",
+    seen: "read on a secondary page",
+  },
+  "knots-in-use": {
+    title: "Knots in Use, 4th edition, p. 9: tests of a rope works for the book",
+    year: 2013,
+    address: "https://online.flipbuilder.com/fhpx/vwoh/files/basic-html/page10.html",
+    seen: "read",
+  },
+  "knot-test-2025": {
+    title: "Tear test of knots in 10 mm yacht ropes of polyester and HMPE, sailing magazine",
+    author: "Schmidt",
+    year: 2025,
+    seen: "read",
+  },
+  "hmpe-splice-page": {
+    title: "Tests of buried splices in 6 mm HMPE of 12 strands, with and without a taper (rope test page)",
+    seen: "read on a secondary page",
+  },
+  "soft-shackle-tests": {
+    title: "High-strength soft shackles: break tests of loops over the strength of their rope",
+    author: "Edwards",
+    year: 2014,
+    address: "https://l-36.com/high_strength_soft_shackle.php",
+    seen: "read on a secondary page",
+  },
   "cordage-institute-1401": {
     title: "CI 1401, safer use of fibre rope",
     author: "Cordage Institute",

@@ -197,7 +197,7 @@ describe("how thin", () => {
     const alone = (settings: AnySettings) =>
       value(named(model), "On strength alone", { load: 900, groove: 14, ...settings });
     expect(alone({ rope: "polyester" })).toBeGreaterThan(alone({}));
-    expect(alone({ end: "knot" })).toBeGreaterThan(alone({}));
+    expect(alone({ end: "bowline" })).toBeGreaterThan(alone({}));
     expect(alone({ use: "worn" })).toBeGreaterThan(alone({ use: "new" }));
   });
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type RopeEndName, ropeEnds } from "../../src/materials/ends.js";
+import type { FibreName } from "../../src/materials/fibres.js";
 import { bendStrength } from "../../src/rope/bend-strength.js";
 import { retainedStrength } from "../../src/rope/retained.js";
 import { sunlightRetained } from "../../src/rope/sunlight.js";
@@ -16,8 +17,51 @@ describe("strength left in a rope", () => {
 
   it("is that of the weakest place: places do not multiply", () => {
     const both = retainedStrength({ ...calm, ends: ["splice", "bowline"] });
-    expect(both.value).toBe(ropeEnds.bowline.retained.value);
+    expect(both.value).toBe(ropeEnds.bowline.retained.soft.value);
     expect(both.weakestPlace).toBe("bowline");
+  });
+
+  it.each([
+    ["polyester", "bowline", 0.7],
+    ["polyester", "figureEight", 0.72],
+    ["polyester", "reefKnot", 0.5],
+    ["hmpe", "bowline", 1 / 3],
+    ["hmpeHighModulus", "bowline", 0.5],
+    ["hmpe", "bowline", 0.3901],
+    ["hmpe", "figureEight", 0.3],
+    ["hmpe", "splice", 0.8],
+    ["hmpe", "splice", 0.87],
+    ["hmpe", "splice", 0.85],
+    ["hmpe", "splice", 1],
+    ["hmpe", "cowHitch", 0.57],
+    ["hmpe", "softShackle", 1],
+  ] as const)("in %s with a %s holds the printed %f", (fibre, end, shown) => {
+    const { low, high } = retainedStrength({ ...calm, fibre, ends: [end] });
+    expect(low).toBeLessThanOrEqual(shown);
+    expect(high).toBeGreaterThanOrEqual(shown);
+  });
+
+  it("of a bowline in HMPE is a third, half of that in polyester, under any cover", () => {
+    const left = (fibre: FibreName) => retainedStrength({ ...calm, fibre, ends: ["bowline"] }).value;
+    expect(left("hmpe")).toBeCloseTo(0.33, 12);
+    expect(left("hmpeHighModulus")).toBeCloseTo(0.33, 12);
+    expect(left("polyester")).toBeCloseTo(0.71, 12);
+    for (const fibre of ["aramid", "lcp", "pbo"] as const) {
+      expect(left(fibre)).toBeLessThan(left("polyamide"));
+      expect(left(fibre)).toBeGreaterThan(left("hmpe"));
+    }
+  });
+
+  it("says where a knot may slip before it breaks: in slippery cores only, and no splice", () => {
+    const slips = (fibre: FibreName, end: RopeEndName, diameterRatio = 30) =>
+      retainedStrength({ ...calm, fibre, ends: [end], diameterRatio }).slips;
+    for (const fibre of ["hmpe", "hmpeHighModulus", "lcp", "pbo"] as const) {
+      expect(slips(fibre, "bowline")).toBe(true);
+      for (const end of ["splice", "stitchedEye", "softShackle"] as const) expect(slips(fibre, end)).toBe(false);
+    }
+    for (const fibre of ["polyester", "polyamide", "polypropylene", "aramid"] as const)
+      expect(slips(fibre, "bowline")).toBe(false);
+    expect(slips("hmpe", "cowHitch", 0.5)).toBe(false);
   });
 
   it("over a tight pin is that of the bend", () => {

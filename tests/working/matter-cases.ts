@@ -109,7 +109,7 @@ export const matterCases: Readonly<Record<string, Case>> = {
   ),
   retained: {
     inputs: {
-      place: [ropeEnds.splice.retained.value],
+      place: [ropeEnds.splice.retained.soft.value],
       age: [useFactors.season.value],
       sun: [],
       water: [wetStrength.polyamide.value],
