@@ -70,7 +70,7 @@ export const aroundARing = liveModel({
       minimum: 6,
       maximum: 80,
       step: 1,
-      initial: 14,
+      initial: 16,
     }),
     angle: slide({
       label: "Angle of contact",

@@ -34,9 +34,9 @@ function handOf(value: number): Band {
   return { value, low: (value * kept.low) / kept.value, high: (value * kept.high) / kept.value };
 }
 
-/** One 7 mm sheet over one 55 mm ratchet block, turned back by half a turn. */
+/** One 7 mm sheet over one 63 mm ratchet block, turned back by half a turn. */
 function sheetWith({ treadFriction, bearingFriction, radiusShare, stiffness }: LineFriction): Line {
-  const diameter = 0.055;
+  const diameter = 0.063;
   return {
     rope: { diameter: 0.007, stiffness },
     stations: [

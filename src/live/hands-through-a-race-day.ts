@@ -31,10 +31,10 @@ const ownGrip = coefficient({
   place: "grip of the demo crew on a hand scale, and how it varies from day to day",
 });
 
-/** A sheet of 7 mm over one ratchet block of 55 mm, with a purchase of two parts before it where one is wanted. */
+/** A sheet of 7 mm over one ratchet block of 63 mm, with a purchase of two parts before it where one is wanted. */
 function sheetOf(cover: Cover, tread: TreadName, parts: 1 | 2): SheetOption {
   const { braidedCover } = stiffnessLaws;
-  const diameter = 0.055;
+  const diameter = 0.063;
   return {
     name: "your sheet",
     parts: [],

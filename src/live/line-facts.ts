@@ -80,8 +80,8 @@ export const demoLine: LineFacts = {
     load: { kind: "stated", design: 400 },
     rope: [{ rope: "sheet 7 mm", length: 9 }],
     path: [
-      { kind: "tackle", name: "boom tackle", parts: 3, hauledFrom: "fixed", block: "57 mm block" },
-      { kind: "block", name: "floor ratchet", block: "57 mm ratchet", wrap: (150 * Math.PI) / 180 },
+      { kind: "tackle", name: "boom tackle", parts: 3, hauledFrom: "fixed", block: "50 mm block" },
+      { kind: "block", name: "floor ratchet", block: "63 mm ratchet with facets", wrap: (150 * Math.PI) / 180 },
     ],
     heldBy: "hand",
     hand: "crew",
@@ -99,14 +99,14 @@ export const demoLine: LineFacts = {
       },
     },
     blocks: {
-      "57 mm block": { diameter: 0.057, groove: 0.011, bearing: "ball", workingLoad: 2500, mass: 0.06, price: free },
-      "57 mm ratchet": {
-        diameter: 0.057,
-        groove: 0.011,
+      "50 mm block": { diameter: 0.05, groove: 0.0083, bearing: "ball", workingLoad: 3000, mass: 0.055, price: free },
+      "63 mm ratchet with facets": {
+        diameter: 0.063,
+        groove: 0.0099,
         bearing: "ball",
-        workingLoad: 2500,
+        workingLoad: 3780,
         ratchet: { tread: "faceted" },
-        mass: 0.11,
+        mass: 0.109,
         price: free,
       },
     },

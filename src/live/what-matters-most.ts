@@ -105,7 +105,7 @@ export const whatMattersMost = liveModel({
       initial: 160,
     }),
     rope: slide({ label: "Rope", measure: "length", minimum: 4, maximum: 12, step: 0.5, initial: 7 }),
-    sheave: slide({ label: "Sheaves", measure: "length", minimum: 20, maximum: 80, step: 1, initial: 55 }),
+    sheave: slide({ label: "Sheaves", measure: "length", minimum: 20, maximum: 80, step: 1, initial: 63 }),
     known: choice(
       "Measured, so known exactly",
       {

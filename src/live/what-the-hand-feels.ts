@@ -26,7 +26,7 @@ import { liveModel } from "./model.js";
 
 type Block = TreadName | "plain";
 
-const turning = { ...ballSheave({ diameter: 0.055, wrapAngle: radians(160) }), name: "turning block" };
+const turning = { ...ballSheave({ diameter: 0.063, wrapAngle: radians(160) }), name: "turning block" };
 
 /** Gennaker sheet of the demo skiff: a purchase at the clew where one is wanted, then a block or a ratchet. */
 function sheet(block: Block, cover: Cover, parts: number): Line {
@@ -37,7 +37,7 @@ function sheet(block: Block, cover: Cover, parts: number): Line {
           {
             kind: "tackle",
             name: "purchase",
-            reeving: tackle({ parts, hauledFrom: "moving", turn: ballSheave({ diameter: 0.055, wrapAngle: Math.PI }) }),
+            reeving: tackle({ parts, hauledFrom: "moving", turn: ballSheave({ diameter: 0.063, wrapAngle: Math.PI }) }),
           },
         ];
   const last: Station =

@@ -22,8 +22,8 @@ export const massLaws = {
     exponent: remembered(1.8, 2.2, 2.8, "1", "between a sheet (2) and a body (3) of one shape"),
   },
   ring: {
-    referenceDiameter: 0.014,
-    referenceMass: remembered(0.006, 0.01, 0.016, "kg", "metal ring, rope bent round 14 mm"),
+    referenceDiameter: 0.016,
+    referenceMass: remembered(0.009, 0.014, 0.022, "kg", "metal ring, rope bent round 16 mm"),
     exponent: remembered(2.3, 2.7, 3, "1", "a body of one shape grows with the cube"),
   },
 } as const satisfies Record<string, MassLaw>;
@@ -41,32 +41,41 @@ export interface Fitting {
   readonly workingLoad: number;
 }
 
-function fitting(name: string, millimetres: [number, number], grams: number, workingLoad: number): Fitting {
-  const [diameter, grooveWidth] = millimetres;
-  return { name, diameter: diameter / 1000, grooveWidth: grooveWidth / 1000, mass: grams / 1000, workingLoad };
+function block(name: string, diameter: number, grooveWidth: number): Fitting {
+  return fitting(name, diameter, grooveWidth, 0.022 * diameter ** 2, 60 * diameter);
 }
 
-/** Blocks of the demo, smallest first: invented, to have something to choose from. */
-export const demoBlocks: readonly Fitting[] = [
-  fitting("16 mm block", [16, 5.2], 7, 800),
-  fitting("20 mm block", [20, 6.3], 11, 1200),
-  fitting("29 mm block", [29, 8.4], 21, 1600),
-  fitting("40 mm block", [40, 10.5], 40, 2500),
-  fitting("57 mm block", [57, 12.6], 88, 3600),
-  fitting("75 mm block", [75, 15], 165, 5000),
-];
+function ring(diameter: number): Fitting {
+  return fitting(`${diameter} mm ring`, diameter, 0.9 * diameter, 0.003 * diameter ** 3, 50 * diameter ** 2);
+}
 
-/** Blocks of the demo with a narrow groove, for thin line: invented as well. */
+/** Millimetres, grams and newtons, as the invented laws give them: whole grams, tenths of a millimetre in the groove. */
+function fitting(name: string, diameter: number, grooveWidth: number, grams: number, workingLoad: number): Fitting {
+  return {
+    name,
+    diameter: diameter / 1000,
+    grooveWidth: Math.round(10 * grooveWidth) / 10_000,
+    mass: Math.round(grams) / 1000,
+    workingLoad,
+  };
+}
+
+/**
+ * Blocks of the demo, smallest first: invented, to have something to choose from. Diameters D [mm] are steps of ISO 3, series R10.
+ * Made-up laws give mass (0.022 D² g), working load (60 D N) and groove (2 mm + D / 5).
+ */
+export const demoBlocks: readonly Fitting[] = [16, 20, 32, 40, 63, 80].map((diameter) =>
+  block(`${diameter} mm block`, diameter, 2 + diameter / 5),
+);
+
+/**
+ * Blocks of the demo with a narrow groove, for thin line: invented as well. Groove 2 mm + D / 10; the halyard sheave has a groove of
+ * 2 mm + D / 25, 0.7 times the mass of a block and twice its working load.
+ */
 export const demoNarrowBlocks: readonly Fitting[] = [
-  fitting("40 mm narrow block", [40, 6.3], 34, 2000),
-  fitting("57 mm narrow block", [57, 8.4], 75, 3000),
-  fitting("75 mm narrow block", [75, 8.4], 140, 4000),
-  fitting("75 mm halyard sheave", [75, 5.2], 120, 4000),
+  ...[40, 63, 80].map((diameter) => block(`${diameter} mm narrow block`, diameter, 2 + diameter / 10)),
+  fitting("80 mm halyard sheave", 80, 2 + 80 / 25, 0.7 * 0.022 * 80 ** 2, 120 * 80),
 ];
 
-/** Rings of the demo, smallest first: invented as well. */
-export const demoRings: readonly Fitting[] = [
-  fitting("10 mm ring", [10, 9], 4, 5000),
-  fitting("14 mm ring", [14, 13], 10, 12_000),
-  fitting("20 mm ring", [20, 18], 26, 25_000),
-];
+/** Rings of the demo, smallest first: invented as well. Opening 0.9 D, mass 0.003 D³ g, working load 50 D² N. */
+export const demoRings: readonly Fitting[] = [16, 20, 25].map(ring);

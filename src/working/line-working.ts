@@ -96,7 +96,7 @@ function bearingWorking(turn: Sheave | Ratchet, rope: Rope, { bearings }: LineOr
  * @param direction  a ratchet turns while hauling and is locked while easing
  * @param origins  where the numbers come from
  * @returns inputs of the formulas of a turn: ratios of bending and of bearing or sliding [-], drag of bending and constant drag [N]
- * Example: turnParts({ kind: "ring", name: "ring", diameter: 0.014, wrapAngle: Math.PI, frictionCoefficient: 0.1 }, { diameter: 0.006, stiffness: { tensionTerm: 50, constantTerm: 0, diameterTerm: 0 } }, "hauling").turnRatio.value → 1.369
+ * Example: turnParts({ kind: "ring", name: "ring", diameter: 0.016, wrapAngle: Math.PI, frictionCoefficient: 0.1 }, { diameter: 0.006, stiffness: { tensionTerm: 50, constantTerm: 0, diameterTerm: 0 } }, "hauling").turnRatio.value → 1.369
  */
 export function turnParts(turn: Sheave | Ring | Ratchet, rope: Rope, direction: Direction, origins: LineOrigins = {}) {
   const { ropes = [], sliding, drags } = origins;

@@ -18,10 +18,10 @@ describe("a line of a boat", () => {
     const sheave = {
       kind: "sheave",
       name: "sheave",
-      diameter: 0.057,
-      grooveWidth: 0.0094,
+      diameter: 0.063,
+      grooveWidth: 0.0099,
       wrapAngle: Math.PI,
-      pinRadius: (radiusShare.value * 0.057) / 2,
+      pinRadius: (radiusShare.value * 0.063) / 2,
       bearingFriction: friction.value,
       drag: blockLosses.ballDrag.value,
     } as const;
@@ -99,11 +99,13 @@ describe("a line of a boat", () => {
 describe.each(demoNames)("%s", (name) => {
   const boat = boatOf(demoText(`${name}.yaml`), demoPlace(name));
 
-  it("has 8 to 14 lines, among them sheets, halyards and controls, each ready for the models", () => {
+  it("has 8 to 14 lines, among them sheets, halyards and controls, and vangs that are called so, each ready for the models", () => {
     const names = Object.keys(boat.lines);
     expect(names.length).toBeGreaterThanOrEqual(8);
     expect(names.length).toBeLessThanOrEqual(14);
-    expect(new Set(Object.values(boat.lines).map(({ kind }) => kind)).size).toBe(3);
+    const kinds = ["control", "halyard", "sheet", ...(names.includes("vang") ? ["vang"] : [])];
+    expect([...new Set(Object.values(boat.lines).map(({ kind }) => kind))].sort()).toEqual(kinds);
+    expect(boat.lines.vang?.kind ?? "vang").toBe("vang");
     for (const wanted of ["mainsheet", "jib sheet", "gennaker sheet", "main halyard", "outhaul"])
       expect(names).toContain(wanted);
     for (const line of names) {

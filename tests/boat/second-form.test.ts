@@ -158,8 +158,8 @@ describe("lines of another form", () => {
 
   it("may be tackles in a row, a coarse one and a fine one, and have a colon in their names", () => {
     const row = small([
-      "- { kind: tackle, name: tackle, parts: 3, hauledFrom: fixed, block: block 57 }",
-      "- { kind: tackle, name: coarse 4:1, parts: 4, hauledFrom: fixed, block: block 57 }\n      - { kind: tackle, name: fine 6:1, parts: 6, hauledFrom: fixed, block: block 57 }",
+      "- { kind: tackle, name: tackle, parts: 3, hauledFrom: fixed, block: block 63 }",
+      "- { kind: tackle, name: coarse 4:1, parts: 4, hauledFrom: fixed, block: block 63 }\n      - { kind: tackle, name: fine 6:1, parts: 6, hauledFrom: fixed, block: block 63 }",
     ]);
     const { middle } = lineOf(row, "mainsheet");
     expect(middle.velocityRatio).toBe(24);

@@ -32,8 +32,8 @@ lines:
     rope:
       - { rope: sheet 7, length: 9 m }
     path:
-      - { kind: tackle, name: tackle, parts: 3, hauledFrom: fixed, block: block 57 }
-      - { kind: block, name: ratchet, block: ratchet 57, wrap: 150 deg }
+      - { kind: tackle, name: tackle, parts: 3, hauledFrom: fixed, block: block 63 }
+      - { kind: block, name: ratchet, block: ratchet 63, wrap: 150 deg }
     heldBy: hand
     hand: helm
     ends: { sail: bowline }
@@ -45,7 +45,7 @@ lines:
       - { rope: braid 4, length: 6 m }
       - { rope: sheet 7, length: 8 m }
     path:
-      - { kind: block, name: masthead, block: block 57, wrap: 180 deg, distance: 0.2 m }
+      - { kind: block, name: masthead, block: block 63, wrap: 180 deg, distance: 0.2 m }
       - { kind: ring, name: mast foot, ring: ring 20, wrap: 90 deg, distance: 6 m }
       - { kind: cleat, name: cleat, cleat: cam, distance: 0.5 m }
     heldBy: cleat
@@ -71,11 +71,11 @@ catalogue:
     sheet 7: { fibre: hmpe, construction: coveredCore, cover: { fibre: polyester, strands: 16 }, diameter: 7 mm, mass: 34 g/m, price: 3.40 EUR/m }
     braid 4: { fibre: hmpe, construction: bareBraid, diameter: 4 mm, price: 2.60 EUR/m }
   blocks:
-    block 40: { diameter: 40 mm, groove: 5.4 mm, bearing: ball, workingLoad: 2500 N, mass: 36 g, price: 26 EUR }
-    block 57: { diameter: 57 mm, groove: 9.4 mm, bearing: ball, workingLoad: 3600 N, mass: 85 g, price: 42 EUR }
-    ratchet 57: { diameter: 57 mm, groove: 9.4 mm, bearing: ball, workingLoad: 3600 N, ratchet: { tread: faceted }, mass: 110 g, price: 74 EUR }
+    block 40: { diameter: 40 mm, groove: 5.5 mm, bearing: ball, workingLoad: 2400 N, mass: 35 g, price: 28 EUR }
+    block 63: { diameter: 63 mm, groove: 9.9 mm, bearing: ball, workingLoad: 3780 N, mass: 87 g, price: 44 EUR }
+    ratchet 63: { diameter: 63 mm, groove: 9.9 mm, bearing: ball, workingLoad: 3780 N, ratchet: { tread: faceted }, mass: 109 g, price: 76 EUR }
   rings:
-    ring 20: { diameter: 20 mm, opening: 18 mm, surface: anodised, workingLoad: 25 kN, mass: 26 g, price: 15 EUR }
+    ring 20: { diameter: 20 mm, opening: 18 mm, surface: anodised, workingLoad: 20 kN, mass: 24 g, price: 14 EUR }
   cleats:
     cam: { type: cam, thinnest: 3 mm, thickest: 10 mm, mass: 45 g, price: 32 EUR }
     horn: { type: horn, thinnest: 3 mm, thickest: 10 mm, mass: 30 g, price: 9 EUR }

@@ -45,8 +45,8 @@ describe("the options of a boat file", () => {
           expect(boat.catalogue.blocks[part]!.groove).toBeGreaterThanOrEqual(diameter);
     }
     expect(mainsheet.options[0]!.parts).toEqual([
-      { part: "block 57", count: 3 },
-      { part: "ratchet 57", count: 1 },
+      { part: "block 63", count: 3 },
+      { part: "ratchet 63", count: 1 },
     ]);
   });
 

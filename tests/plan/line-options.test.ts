@@ -98,10 +98,10 @@ describe("the options of a line", () => {
     const { mass, cost, pieces, parts, splices, minutes } = option("covered 6 mm + 40 mm block");
     const metre = ropeLinearDensity(catalogue.ropes[1]!.make).value;
     expect(pieces).toEqual([{ rope: "covered 6 mm", length }]);
-    expect(mass.dry).toBeCloseTo(length * metre + 3 * 0.04, 12);
-    expect(mass.aloft).toBeCloseTo(0.25 * length * metre + 0.04, 12);
+    expect(mass.dry).toBeCloseTo(length * metre + 3 * 0.035, 12);
+    expect(mass.aloft).toBeCloseTo(0.25 * length * metre + 0.035, 12);
     expect(mass.wet).toBeGreaterThan(mass.dry);
-    expect(cost).toBe(length * 300 + 3 * 1600);
+    expect(cost).toBe(length * 300 + 3 * 1500);
     expect(parts).toEqual([{ part: "40 mm block", count: 3 }]);
     expect([splices, minutes]).toEqual([1, 15]);
   });
@@ -164,13 +164,13 @@ describe("the options of a line", () => {
     };
     const { tapers: _, ...plain } = catalogue.ropes[0]!;
     const lines = [light, job].map((one) => optionsOf(one, { ...catalogue, ropes: [plain] }).line);
-    const ids = { mainsheet: "covered 5 mm + 29 mm block", "control line": "covered 5 mm + 29 mm block" };
+    const ids = { mainsheet: "covered 5 mm + 32 mm block", "control line": "covered 5 mm + 32 mm block" };
     const boat = { lines, limits: [] };
     const [first, second] = priorities(boat, choiceFrom(boat, ids));
     expect([first!.line, second!.line]).toEqual(["mainsheet", "control line"]);
     const bigger = (name: string) => {
       const { options } = lines.find((line) => line.name === name)!;
-      const [small, big] = ["29", "40"].map(
+      const [small, big] = ["32", "40"].map(
         (size) => options.find(({ id }) => id === `covered 5 mm + ${size} mm block`)!,
       );
       return (small!.handForce - big!.handForce) / (big!.mass.dry - small!.mass.dry);

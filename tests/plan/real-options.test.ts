@@ -95,7 +95,7 @@ describe("plans with the options of a boat file", () => {
 describe("the ways of a line", () => {
   it("have more and fewer parts, each with its rope, blocks and line to haul", () => {
     const line = planned.lines[0]!;
-    const parts = (option: PlanOption) => option.parts.find(({ part }) => part === "block 57")?.count;
+    const parts = (option: PlanOption) => option.parts.find(({ part }) => part === "block 63")?.count;
     const [now, four] = [line.options[0]!, line.options.find(({ id }) => id === "4 parts instead of 3 (tackle)")!];
     expect([parts(now), parts(four)]).toEqual([3, 4]);
     expect(four.pieces[0]!.length).toBeGreaterThan(now.pieces[0]!.length);

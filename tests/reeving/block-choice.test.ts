@@ -38,12 +38,12 @@ describe("a block for a line", () => {
   });
 
   it("fails above the working load, and names the next block that carries it", () => {
-    const heavy = blockForLine(line(8, "29 mm block", 900));
+    const heavy = blockForLine(line(8, "32 mm block", 950));
     expect(heavy.strength.outcome).toBe("not enough");
-    expect(heavy.strength.reason).toMatch(/good for 1600 N/u);
+    expect(heavy.strength.reason).toMatch(/good for 1920 N/u);
     expect(heavy.strength.change).toBe("the 40 mm block");
-    expect(blockForLine(line(8, "40 mm block", 900)).strength.outcome).toBe("enough");
-    expect(blockForLine(line(8, "75 mm block", 5000)).strength.change).toBeUndefined();
+    expect(blockForLine(line(8, "40 mm block", 950)).strength.outcome).toBe("enough");
+    expect(blockForLine(line(8, "80 mm block", 5000)).strength.change).toBeUndefined();
   });
 
   it("doubts a block whose working load lies within the range of the pull", () => {
@@ -54,15 +54,15 @@ describe("a block for a line", () => {
   });
 
   it("presses the groove less the larger the sheave, and leaves more strength", () => {
-    const small = blockForLine(line(6, "29 mm block", 300));
-    const large = blockForLine(line(6, "57 mm narrow block", 300));
-    expect(small.groovePressure / large.groovePressure).toBeCloseTo(57 / 29, 9);
+    const small = blockForLine(line(6, "32 mm block", 300));
+    const large = blockForLine(line(6, "63 mm narrow block", 300));
+    expect(small.groovePressure / large.groovePressure).toBeCloseTo(63 / 32, 9);
     expect(large.retainedStrength.value).toBeGreaterThan(small.retainedStrength.value);
     expect(large.loss.value).toBeLessThan(small.loss.value);
     expect(large.mass).toBeGreaterThan(small.mass);
   });
 
   it("refuses no load at all", () => {
-    expect(() => blockForLine(line(6, "29 mm block", 0))).toThrow(ValueError);
+    expect(() => blockForLine(line(6, "32 mm block", 0))).toThrow(ValueError);
   });
 });

@@ -33,11 +33,11 @@ const pair: RingOrSheave = {
   stiffness: stiffnessLaws.braidedCover,
   bearing: bearings.ball,
   drag: blockLosses.ballDrag,
-  ringDiameter: 0.014,
+  ringDiameter: 0.016,
   surface: surfaces.anodised,
   ringExponent: blockLosses.ringExponent,
   referenceTension: blockLosses.ringReferenceTension,
-  sheaveDiameter: 0.029,
+  sheaveDiameter: 0.032,
 };
 
 describe("a ring against a block", () => {
@@ -101,7 +101,7 @@ describe("a ring against a block", () => {
 const single = (stiffness: StiffnessLaw, ringExponent: Band): Omit<SharedLead, "lines" | "load"> => ({
   ropeDiameter: 0.006,
   stiffness,
-  ringDiameter: 0.014,
+  ringDiameter: 0.016,
   surface: surfaces.anodised,
   ringExponent,
   referenceTension: blockLosses.ringReferenceTension,
@@ -118,7 +118,7 @@ describe("lines that share a ring", () => {
         const ring: Ring = {
           kind: "ring",
           name: "ring",
-          diameter: 0.014,
+          diameter: 0.016,
           wrapAngle: 1.5,
           frictionCoefficient: surfaces.anodised.friction.value,
           lines: count,

@@ -20,47 +20,48 @@ describe("whether the bend is too tight", () => {
     expect(verdict.outcome).toBe("not enough");
     expect(verdict.reason).toMatch(/2\.5 rope diameters/u);
     expect(verdict.reason).toMatch(/% of the strength/u);
-    // 8 mm asks for 80 mm over the whole range: no block has it. 20 mm carries 2 mm at that: no rope is that thin.
-    expect(verdict.change).toBeUndefined();
+    // 8 mm asks for 80 mm over the whole range: one block has it. 20 mm carries 2 mm at that: no rope is that thin.
+    expect(verdict.change).toBe("the 80 mm narrow block");
+    expect(bend(10, "20 mm block").change).toBeUndefined();
   });
 
   it("finds a change that itself holds", () => {
-    const verdict = bend(5, "29 mm block");
+    const verdict = bend(5, "32 mm block");
     expect(verdict.outcome).toBe("not enough");
-    expect(verdict.change).toBe("the 57 mm narrow block");
-    expect(bend(5, "57 mm block").outcome).toBe("enough");
+    expect(verdict.change).toBe("the 63 mm narrow block");
+    expect(bend(5, "63 mm block").outcome).toBe("enough");
     expect(bend(5, "40 mm block").outcome).toBe("can't tell");
     expect(bend(4, "40 mm block")).toEqual({
       subject: "4 mm HMPE line on the 40 mm block",
       outcome: "enough",
       reason: expect.stringContaining("10 rope diameters"),
     });
-    expect(bend(5, "40 mm block").change).toBe("the 57 mm narrow block");
+    expect(bend(5, "40 mm block").change).toBe("the 63 mm narrow block");
   });
 
   it("offers no block whose groove fails the rope", () => {
     const aramid = (blocks: readonly Fitting[]) =>
       bendVerdict({ ...on(3, "40 mm block"), blocks, material: "aramid", rule: "stiffFibre" });
-    // The 75 mm block is large enough, but its groove is five rope diameters wide.
+    // The 80 mm block is large enough, but its groove is six rope diameters wide.
     expect(aramid(demoBlocks).outcome).toBe("not enough");
     expect(aramid(demoBlocks).change).toBeUndefined();
-    expect(aramid(all).change).toBe("the 75 mm halyard sheave");
+    expect(aramid(all).change).toBe("the 80 mm halyard sheave");
   });
 
   it("asks more of aramid", () => {
-    const aramid = bendVerdict({ ...on(4, "57 mm block"), material: "aramid", rule: "stiffFibre" });
+    const aramid = bendVerdict({ ...on(4, "63 mm block"), material: "aramid", rule: "stiffFibre" });
     expect(aramid.outcome).not.toBe("enough");
   });
 });
 
 describe("whether the groove fits", () => {
   it("fails a rope that rubs on the cheeks, and names what fits", () => {
-    const verdict = grooveVerdict(on(8, "29 mm block"));
+    const verdict = grooveVerdict(on(8, "32 mm block"));
     expect(verdict.outcome).toBe("not enough");
     expect(verdict.reason).toMatch(/rubs on the cheeks/u);
     expect(verdict.change).toBe("the 40 mm block, or 6 mm line");
     expect(grooveVerdict(on(8, "40 mm block")).outcome).toBe("enough");
-    expect(grooveVerdict(on(6, "29 mm block")).outcome).toBe("enough");
+    expect(grooveVerdict(on(6, "32 mm block")).outcome).toBe("enough");
   });
 
   it("doubts a groove at the limit", () => {
@@ -69,11 +70,11 @@ describe("whether the groove fits", () => {
   });
 
   it("fails a thin rope in a wide groove", () => {
-    const verdict = grooveVerdict(on(3, "57 mm block"));
+    const verdict = grooveVerdict(on(3, "63 mm block"));
     expect(verdict.outcome).toBe("not enough");
     expect(verdict.reason).toMatch(/lies flat/u);
-    expect(verdict.change).toBe("8 mm line");
-    expect(grooveVerdict(on(4, "57 mm block")).change).toBe("the 40 mm narrow block, or 8 mm line");
+    expect(verdict.change).toBe("10 mm line");
+    expect(grooveVerdict(on(4, "63 mm block")).change).toBe("the 80 mm halyard sheave, or 10 mm line");
     expect(grooveVerdict(on(4, "20 mm block")).outcome).toBe("enough");
   });
 

@@ -89,18 +89,18 @@ const line: SizedLine = {
     { kind: "tackle", name: "4:1", reeving: tackle({ parts: 4, hauledFrom: "fixed", turn: sheave }) },
   ],
 };
-const sizes = [0.02, 0.029, 0.04, 0.057];
+const sizes = [0.02, 0.032, 0.04, 0.063];
 
 describe("what a bigger block saves", () => {
   it("adds up over the steps to the difference of the ends", () => {
     const steps = sizeSteps({ line, sheaveDiameters: sizes, load: 600, blocks: 4, mass: massLaws.block });
     const saved = steps.reduce((sum, step) => sum + step.saved.value, 0);
     const pull = (diameter: number) => handForcesOfSize(line, diameter, 600).hauling.value;
-    expect(saved).toBeCloseTo(pull(0.02) - pull(0.057), 9);
+    expect(saved).toBeCloseTo(pull(0.02) - pull(0.063), 9);
     expect(steps.map(({ from, to }) => [from, to])).toEqual([
-      [0.02, 0.029],
-      [0.029, 0.04],
-      [0.04, 0.057],
+      [0.02, 0.032],
+      [0.032, 0.04],
+      [0.04, 0.063],
     ]);
   });
 
@@ -132,7 +132,7 @@ describe("what a bigger block saves", () => {
 
   it("leaves hauling above easing, and a larger sheave with the smaller run-out load", () => {
     const small = handForcesOfSize(line, 0.02, 300);
-    const large = handForcesOfSize(line, 0.057, 300);
+    const large = handForcesOfSize(line, 0.063, 300);
     expect(small.hauling.value - small.easing.value).toBeGreaterThan(large.hauling.value - large.easing.value);
     expect(large.runOutLoad.value).toBeLessThan(small.runOutLoad.value);
     expect(large.easing.value).toBeGreaterThan(small.easing.value);

@@ -171,7 +171,7 @@ export const sample: ExecutedNotebook = {
     {
       type: "markdown",
       number: 6,
-      source: "## Which cover\n\nA coarse cover grips the sheave, and wears it. The table holds for a sheave of 57 mm.",
+      source: "## Which cover\n\nA coarse cover grips the sheave, and wears it. The table holds for a sheave of 63 mm.",
     },
     {
       type: "code",
