@@ -42,6 +42,7 @@ export {
   type ConstructionName,
   constructions,
   coreDiameterShare,
+  ratedStrengthSpread,
 } from "./materials/constructions.js";
 export {
   type Cover,

@@ -287,6 +287,8 @@ export interface CatalogueRope {
   readonly diameter: number;
   /** Of a metre, dry, as weighed [kg/m]; worked out when absent. */
   readonly mass?: number;
+  /** Break load that the maker states [N]; worked out from the fibre when absent. */
+  readonly ratedStrength?: number;
   readonly price: Price;
 }
 

@@ -7,8 +7,14 @@ import type { BoatLine, BoatStation, Catalogue, CatalogueRope } from "./boat.js"
 
 /** A rope of the catalogue as the rope models take it. */
 export function makeOf(ropes: Catalogue["ropes"], name: string): RopeMake {
-  const { fibre, construction, diameter, cover } = ropes[name]!;
-  return { fibre, construction, diameter, ...(cover !== undefined && { coverFibre: cover.fibre }) };
+  const { fibre, construction, diameter, cover, ratedStrength } = ropes[name]!;
+  return {
+    fibre,
+    construction,
+    diameter,
+    ...(cover !== undefined && { coverFibre: cover.fibre }),
+    ...(ratedStrength !== undefined && { ratedStrength }),
+  };
 }
 
 const slippery: ReadonlySet<FibreName> = new Set<FibreName>(["hmpe", "hmpeHighModulus", "pbo", "lcp"]);

@@ -32,6 +32,10 @@ const rope = mapping(
     ).exactOptional(),
     diameter: quantity("ropeDiameter", "diameter under light tension"),
     mass: quantity("linearDensity", "mass of a dry metre as weighed; worked out when left out").exactOptional(),
+    ratedStrength: quantity(
+      "breakLoad",
+      "break load that the maker states, new and straight; worked out when left out",
+    ).exactOptional(),
     price: price("metre", "price of a metre"),
   },
   "a rope that can be had",

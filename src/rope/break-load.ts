@@ -1,4 +1,4 @@
-import { constructions, coreDiameterShare } from "../materials/constructions.js";
+import { constructions, coreDiameterShare, ratedStrengthSpread } from "../materials/constructions.js";
 import { fibres } from "../materials/fibres.js";
 import { within } from "../quantity/guard.js";
 import { type Band, bandOf } from "../sources/band.js";
@@ -35,7 +35,7 @@ export function ropeFromYarn({
 /**
  * Break load of a new, straight, dry rope.
  *
- *     F_b = η_c · σ_m · φ ρ π d_core² / 4
+ *     F_b = η_c · σ_m · φ ρ π d_core² / 4, or what the maker states, with its spread
  *
  * @param make  rope
  * @returns break load with its range [N]
@@ -44,7 +44,11 @@ export function ropeFromYarn({
  * Source: fibre-yarn-table, tenacity of yarns; conversion and fill are records. Example: breakLoad({ fibre: "hmpeHighModulus", construction: "bareBraid", diameter: 0.002 }).value → 3683
  */
 export function breakLoad(make: RopeMake): Band {
-  return yarnResult(make, "tenacity", "strengthConversion");
+  const { ratedStrength } = make;
+  if (ratedStrength === undefined) return yarnResult(make, "tenacity", "strengthConversion");
+  checkedMake(make);
+  const rated = within("breakLoad", ratedStrength, 1e-9);
+  return bandOf({ spread: ratedStrengthSpread }, ({ spread }) => spread * rated);
 }
 
 /**
@@ -56,7 +60,7 @@ export function breakLoad(make: RopeMake): Band {
  * @returns axial stiffness with its range [N]
  * @throws ValueError for a rope that contradicts itself
  * Valid for a rope that has been loaded a few times; a new one gives more, for good, as its braid settles.
- * Source: fibre-yarn-table, modulus of yarns; conversion and fill are records. Example: ropeStiffness({ fibre: "polyester", construction: "doubleBraid", diameter: 0.006 }).value → 109252
+ * Source: fibre-yarn-table, modulus of yarns; conversion and fill are records. Example: ropeStiffness({ fibre: "polyester", construction: "doubleBraid", diameter: 0.006 }).value → 68283
  */
 export function ropeStiffness(make: RopeMake): Band {
   return yarnResult(make, "modulus", "stiffnessConversion");

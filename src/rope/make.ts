@@ -14,6 +14,8 @@ export interface RopeMake {
   readonly diameter: number;
   /** Fibre of the cover, where the core carries alone. */
   readonly coverFibre?: FibreName;
+  /** Break load that the maker states for this size [N]; worked out from the fibre when absent. */
+  readonly ratedStrength?: number;
 }
 
 /**

@@ -5,8 +5,15 @@ import { type Verdict, worseBy } from "../quantity/verdict.js";
 import type { RopeMake } from "./make.js";
 import { type LineJob, type LineLimit, lineLimits } from "./thin-limits.js";
 
-/** A rope of any size: everything but its diameter. */
-export type RopeKind = Omit<RopeMake, "diameter">;
+/** A rope of any size: everything but its diameter and what its maker states for one size. */
+export type RopeKind = Omit<RopeMake, "diameter" | "ratedStrength">;
+
+/** A kind of rope at another size; what was stated for its own size grows with the square. */
+function sized(kind: RopeKind & Partial<RopeMake>, diameter: number): RopeMake {
+  const { ratedStrength, diameter: own, ...rest } = kind;
+  if (ratedStrength === undefined || own === undefined) return { ...rest, diameter };
+  return { ...rest, diameter, ratedStrength: ratedStrength * (diameter / own) ** 2 };
+}
 
 /** Rope sizes that shops sell [m]. */
 export const stockDiameters: readonly number[] = [
@@ -54,7 +61,7 @@ export function howThin(kind: RopeKind, job: LineJob, sizes: readonly number[] =
       advice: "Sort the sizes, the thinnest first.",
     });
   const standings = sizes.map((diameter): SizeStanding => {
-    const limits = lineLimits({ ...kind, diameter }, job);
+    const limits = lineLimits(sized(kind, diameter), job);
     return { diameter, limits, passes: limits.every(({ margins }) => margins.middle >= 1) };
   });
   const at = standings.findIndex(({ passes }) => passes);

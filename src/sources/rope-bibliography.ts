@@ -46,6 +46,17 @@ export const ropeBibliography = {
     address: "https://l-36.com/high_strength_soft_shackle.php",
     seen: "read on a secondary page",
   },
+  "polyester-rope-table": {
+    title: "Engineering tables: polyester rope of three and eight strands, least break load",
+    seen: "read",
+  },
+  "line-selection": {
+    title: "Line selection: stretch of ropes at a fifth of their break load, after a chandlery's guide",
+    author: "Frye",
+    year: 2016,
+    address: "https://sail-delmarva.blogspot.com/2016/09/line-selection-is-low-stretch-more-myth.html",
+    seen: "read on a secondary page",
+  },
   "cordage-institute-1401": {
     title: "CI 1401, safer use of fibre rope",
     author: "Cordage Institute",
