@@ -112,10 +112,13 @@ const letters = "A-Za-z\\u00c0-\\u024f\\u0370-\\u1fff\\u3040-\\ud7ff0-9";
 const nameForm = new RegExp(`^[${letters}][${letters} .,:()+/'-]{0,59}$`);
 /** Letters that show nothing: fillers, and vowel marks without a sign of their own. */
 const fillers = ["\u115f", "\u1160", "\u17b4", "\u17b5", "\u180e", "\u3164"];
-const isSeen = (name: string) => [...name].some((sign) => /[\p{L}\p{N}]/u.test(sign) && !fillers.includes(sign));
+/** A colon stands between two numbers only, as in 4:1: elsewhere it would make an address of a name. */
+const isPlain = (name: string) => !/(?<!\d):|:(?!\d)/u.test(name);
+const isSeen = (name: string) =>
+  isPlain(name) && [...name].some((sign) => /[\p{L}\p{N}]/u.test(sign) && !fillers.includes(sign));
 
 const nameAdvice = wanted(
-  "a name of 1 to 60 letters, digits, spaces or . , : ( ) + / ' -, a letter or digit first",
+  "a name of 1 to 60 letters, digits, spaces or . , ( ) + / ' -, or a colon between two digits, a letter or digit first",
   "Choose a short name.",
 );
 

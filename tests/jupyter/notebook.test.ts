@@ -145,7 +145,7 @@ describe.skipIf(why !== "")(`a notebook in the classic front end${why === "" ? "
     await page.keyboard.press("Shift+Tab");
     const tooltip = page.locator("#tooltip .tooltiptext");
     await tooltip.waitFor();
-    await expect.poll(() => tooltip.textContent()).toContain("@param wrapAngle θ, angle of contact [rad], 0 to 200");
+    await expect.poll(() => tooltip.textContent()).toContain("@param wrapAngle θ, angle of contact [rad], 0 to 63");
     await page.keyboard.press("Escape");
     const cell = await write("capstanR");
     await page.keyboard.press("Tab");
