@@ -53,7 +53,9 @@ export function plannedBoatOf(boat: Boat, { robust = false, progress }: PlanWish
 
 /** How a boat is to be planned. */
 export interface PlanWishes {
+  /** Whether race demands must hold at the bad end of their range, too. */
   readonly robust?: boolean;
+  /** Hears of each line before its options are worked out: its name, how many are done, how many there are. */
   readonly progress?: (line: string, done: number, all: number) => void;
 }
 
